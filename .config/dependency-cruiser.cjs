@@ -1,0 +1,91 @@
+// The path of a number: each layer may import only from those before it. `fats` and `lye` do not know each other.
+const before = {
+  sources: [],
+  numbers: ['sources'],
+  chemistry: ['sources', 'numbers'],
+  quantities: ['sources', 'numbers', 'chemistry'],
+  fats: ['sources', 'numbers', 'chemistry', 'quantities'],
+  lye: ['sources', 'numbers', 'chemistry', 'quantities'],
+  saponification: ['sources', 'numbers', 'chemistry', 'quantities', 'fats', 'lye'],
+  reports: ['sources', 'numbers', 'chemistry', 'quantities', 'fats', 'lye', 'saponification'],
+  checkValues: ['sources', 'numbers', 'chemistry', 'quantities', 'fats', 'lye', 'saponification', 'reports'],
+};
+
+const inFolders = (names) => `^src/(${names.join('|')})/`;
+
+const layers = Object.entries(before).map(([layer, allowed]) => ({
+  name: `layer-${layer}`,
+  comment: `${layer} may import only from itself and ${allowed.join(', ') || 'nothing else'}`,
+  severity: 'error',
+  from: { path: inFolders([layer]) },
+  to: { path: '^src/', pathNot: inFolders([layer, ...allowed]) },
+}));
+
+module.exports = {
+  forbidden: [
+    ...layers,
+    {
+      name: 'known-layer',
+      comment: 'a file of src lies in a layer named above, or is the public surface',
+      severity: 'error',
+      from: {},
+      to: { path: '^src/', pathNot: ['^src/index\\.ts$', inFolders(Object.keys(before))] },
+    },
+    {
+      name: 'public-surface',
+      comment:
+        'src/index.ts is the surface from sources to saponification; reports and checkValues have entries of their own',
+      severity: 'error',
+      from: { path: '^src/index\\.ts$' },
+      to: { path: '^src/', pathNot: inFolders(['saponification', ...before.saponification]) },
+    },
+    {
+      name: 'bibliography-texts',
+      comment: 'the texts of the bibliography are heavy: only sources itself reads them',
+      severity: 'error',
+      from: { path: '^src/', pathNot: inFolders(['sources']) },
+      to: { path: '^src/sources/data/' },
+    },
+    {
+      name: 'published-records',
+      comment: 'the provenance of each cell is heavy: only reports reads it',
+      severity: 'error',
+      from: { path: '^src/', pathNot: inFolders(['reports']) },
+      to: { path: '^src/fats/data/publishedFatRecords\\.ts$' },
+    },
+    {
+      name: 'no-cycles',
+      comment: 'type-only imports count too',
+      severity: 'error',
+      from: {},
+      to: { circular: true },
+    },
+    {
+      name: 'no-node',
+      comment: 'src is pure: it runs in a browser as well',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'known-packages',
+      comment: 'decimal.js and fastest-levenshtein are the only packages src may import',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { path: 'node_modules/', pathNot: 'node_modules/(decimal\\.js|fastest-levenshtein)/' },
+    },
+    {
+      name: 'resolvable',
+      comment: 'an import that leads nowhere',
+      severity: 'error',
+      from: {},
+      to: { couldNotResolve: true },
+    },
+  ],
+  options: {
+    tsConfig: { fileName: 'tsconfig.json' },
+    tsPreCompilationDeps: true,
+    doNotFollow: { path: 'node_modules' },
+    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'types', 'default'] },
+  },
+};
