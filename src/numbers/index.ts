@@ -1,0 +1,19 @@
+export { CalculationError, isCalculationError, type ErrorCode } from './calculationError.js';
+export { Decimal, ONE, ZERO } from './decimal.js';
+export { frozen } from './frozen.js';
+export { readNumber, type Limits, type Numeric } from './readNumber.js';
+export {
+  readFields,
+  readList,
+  readShape,
+  readText,
+  readWord,
+  refuseKey,
+  suggestion,
+  type Fields,
+} from './readShape.js';
+export { refuse } from './refuse.js';
+export type { Remark } from './remark.js';
+export { toStep, type RoundingDirection } from './rounding.js';
+export { noted, type Step, type Steps } from './step.js';
+export { toJson, type Json } from './toJson.js';

@@ -1,0 +1,93 @@
+import { closest, distance } from 'fastest-levenshtein';
+import { refuse } from './refuse.js';
+import type { ErrorCode } from './calculationError.js';
+
+/** Longer is no slip of the pen; it also bounds the work. */
+const LONGEST_WORD = 40;
+
+/** The own fields of an object, read once: later changes or clever getters cannot reach a calculation. */
+export type Fields = Readonly<Record<string, unknown>>;
+
+/** ` (did you mean "…"?)` when one of the known words is close to what was written, capitals apart; else nothing. */
+export function suggestion(written: string, known: readonly string[]): string {
+  if (known.length === 0 || written.length > LONGEST_WORD) return '';
+  const word = written.toLowerCase();
+  const lower = known.map((candidate) => candidate.toLowerCase());
+  const best = closest(word, lower);
+  return distance(word, best) <= Math.max(2, Math.floor(word.length / 3))
+    ? ` (did you mean "${known[lower.indexOf(best)] ?? best}"?)`
+    : '';
+}
+
+/**
+ * Reads an object as its own enumerable fields.
+ *
+ * @throws CalculationError `missing` or `bad-shape`, with the path
+ */
+export function readFields(path: string, value: unknown, expected = 'an object'): Fields {
+  if (value === undefined || value === null) refuse('missing', path, expected, value);
+  if (typeof value !== 'object' || Array.isArray(value)) refuse('bad-shape', path, expected, value);
+  const fields: Record<string, unknown> = Object.create(null) as Record<string, unknown>;
+  try {
+    for (const key of Object.keys(value)) fields[key] = (value as Fields)[key];
+  } catch {
+    // a getter or proxy that throws is not data
+    refuse('bad-shape', path, expected, 'an object whose fields cannot be read');
+  }
+  return fields;
+}
+
+/**
+ * Reads an object with known fields only; what a field holds is for its own reader.
+ *
+ * @throws CalculationError `missing`, `bad-shape` or `unknown-key` (with a suggestion), with the path
+ */
+export function readShape(path: string, value: unknown, known: readonly string[]): Fields {
+  const fields = readFields(path, value);
+  for (const key in fields) {
+    if (!known.includes(key)) refuseKey('unknown-key', path, key, known);
+  }
+  return fields;
+}
+
+/** Refuses a key that is not among the known ones. */
+export function refuseKey(code: ErrorCode, path: string, key: string, known: readonly string[]): never {
+  refuse(code, path === '' ? key : `${path}.${key}`, `one of ${known.join(', ')}${suggestion(key, known)}`, key);
+}
+
+/**
+ * Reads one of a few literal words.
+ *
+ * @throws CalculationError `missing` or `bad-shape`, with the path
+ */
+export function readWord<W extends string>(path: string, value: unknown, words: readonly W[]): W {
+  const found = words.find((word) => word === value);
+  if (found !== undefined) return found;
+  const near = typeof value === 'string' ? suggestion(value, words) : '';
+  return refuse(value === undefined ? 'missing' : 'bad-shape', path, `one of ${words.join(', ')}${near}`, value);
+}
+
+/**
+ * Reads a name or title: text that is not empty.
+ *
+ * @throws CalculationError `missing` or `bad-shape`, with the path
+ */
+export function readText(path: string, value: unknown, longest = 200): string {
+  if (typeof value === 'string' && value.trim() !== '' && value.length <= longest) return value;
+  return refuse(
+    value === undefined ? 'missing' : 'bad-shape',
+    path,
+    `a text of 1 to ${String(longest)} characters`,
+    value,
+  );
+}
+
+/**
+ * Reads a list with at least one entry.
+ *
+ * @throws CalculationError `missing` or `bad-shape`, with the path
+ */
+export function readList(path: string, value: unknown): readonly unknown[] {
+  if (Array.isArray(value) && value.length > 0) return value as readonly unknown[];
+  return refuse(value === undefined ? 'missing' : 'bad-shape', path, 'a list with at least one entry', value);
+}

@@ -1,0 +1,12 @@
+import type { Decimal } from './decimal.js';
+
+/** Which way a figure goes to the scale's step: to the nearest (ties to even), always down, or always up. */
+export type RoundingDirection = 'nearest' | 'down' | 'up';
+
+/** The modes of decimal.js by our words: half-even, floor, ceiling. */
+const MODES = { nearest: 6, down: 3, up: 2 } as const;
+
+/** A number rounded to a whole multiple of a step greater than zero. */
+export function toStep(value: Decimal, step: Decimal, direction: RoundingDirection): Decimal {
+  return value.div(step).toDecimalPlaces(0, MODES[direction]).times(step);
+}
