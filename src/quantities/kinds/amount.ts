@@ -1,0 +1,12 @@
+import type { Decimal } from '../../numbers/index.js';
+import { canonical, type OneUnit, type Units } from '../unit.js';
+
+/** Unit of an amount of substance. */
+export type AmountUnit = 'mol';
+/** An amount of substance, in moles. */
+export type AmountInput = OneUnit<AmountUnit>;
+/** An amount of substance in a result, in moles. */
+export interface Amount {
+  readonly mol: Decimal;
+}
+export const amountUnits: Units<AmountUnit> = { mol: /* @__PURE__ */ canonical('si-brochure-2019') };

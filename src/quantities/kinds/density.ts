@@ -1,0 +1,66 @@
+import { Decimal, refuse } from '../../numbers/index.js';
+import { canonical, scaled, type OneUnit, type Unit, type Units } from '../unit.js';
+import { waterDensity } from '../waterDensity.js';
+
+/**
+ * Units of density. A specific gravity names the temperatures of liquid and water (°C, or °F where it says F); a
+ * hydrometer scale has its own reference: Twaddell and modulus 145 at 60/60 °F, modulus 144.3 at 15/15 °C.
+ */
+export type DensityUnit =
+  | 'gPerML'
+  | 'kgPerM3'
+  | 'specificGravity20_4'
+  | 'specificGravity20_20'
+  | 'specificGravity15_15'
+  | 'specificGravity60F_60F'
+  | 'twaddell'
+  | 'baume145'
+  | 'baume144_3';
+/** A density in one of its units. */
+export type DensityInput = OneUnit<DensityUnit>;
+/** A density in a result, in g/mL. */
+export interface Density {
+  readonly gPerML: Decimal;
+}
+
+const at60F = (): Decimal => waterDensity(new Decimal(60 - 32).times(5).div(9));
+
+/** A specific gravity is a density over that of water at the temperature named last. */
+function overWater(water: () => Decimal): Unit {
+  return scaled(water, 'tanaka-2001');
+}
+
+/** Degrees Twaddell: 200·(s − 1), s the specific gravity at 60/60 °F. */
+function twaddell(): Unit {
+  const gravity = overWater(at60F);
+  return {
+    toCanonical: (degrees) => gravity.toCanonical(degrees.div(200).plus(1)),
+    fromCanonical: (density) => gravity.fromCanonical(density).minus(1).times(200),
+    source: 'simmons-appleton-1908',
+  };
+}
+
+/** Degrees Baumé for liquids heavier than water: m·(1 − 1/s), with the modulus m of the scale. */
+function baume(modulus: string, water: () => Decimal, path: string): Unit {
+  const gravity = overWater(water);
+  return {
+    toCanonical: (degrees) => {
+      if (degrees.gte(modulus)) refuse('out-of-range', path, `less than the modulus, ${modulus}`, degrees.toString());
+      return gravity.toCanonical(new Decimal(modulus).div(new Decimal(modulus).minus(degrees)));
+    },
+    fromCanonical: (density) => new Decimal(modulus).minus(new Decimal(modulus).div(gravity.fromCanonical(density))),
+    source: 'simmons-appleton-1908',
+  };
+}
+
+export const densityUnits: Units<DensityUnit> = {
+  gPerML: /* @__PURE__ */ canonical('si-brochure-2019'),
+  kgPerM3: /* @__PURE__ */ scaled('0.001', 'si-brochure-2019'),
+  specificGravity20_4: /* @__PURE__ */ overWater(() => waterDensity(4)),
+  specificGravity20_20: /* @__PURE__ */ overWater(() => waterDensity(20)),
+  specificGravity15_15: /* @__PURE__ */ overWater(() => waterDensity(15)),
+  specificGravity60F_60F: /* @__PURE__ */ overWater(at60F),
+  twaddell: /* @__PURE__ */ twaddell(),
+  baume145: /* @__PURE__ */ baume('145', at60F, 'baume145'),
+  baume144_3: /* @__PURE__ */ baume('144.3', () => waterDensity(15), 'baume144_3'),
+};

@@ -1,0 +1,58 @@
+import { Decimal, readFields, readNumber, refuse, refuseKey, type Limits, type Numeric } from '../numbers/index.js';
+import type { SourceId } from '../sources/index.js';
+
+/** Exactly one of several keys: the others may not stand beside it. */
+export type OneChoice<C> = {
+  [K in keyof C]: { readonly [P in K]: C[P] } & { readonly [P in Exclude<keyof C, K>]?: never };
+}[keyof C];
+
+/** A quantity as a caller gives it: one unit key with a number, and nothing else. */
+export type OneUnit<U extends string> = OneChoice<Record<U, Numeric>>;
+
+/** How one unit stands to the canonical unit of its kind. */
+export interface Unit {
+  readonly toCanonical: (value: Decimal) => Decimal;
+  readonly fromCanonical: (value: Decimal) => Decimal;
+  /** Publication that fixes the unit. */
+  readonly source: SourceId;
+}
+
+/** All units of one kind of quantity. */
+export type Units<U extends string> = Readonly<Record<U, Unit>>;
+
+/** The canonical unit itself. */
+export function canonical(source: SourceId): Unit {
+  return { toCanonical: (value) => value, fromCanonical: (value) => value, source };
+}
+
+/** A unit that is an exact multiple of the canonical one; the factor is parsed or worked out when first used. */
+export function scaled(factor: string | (() => Decimal), source: SourceId): Unit {
+  let parsed: Decimal | undefined;
+  const used = (): Decimal => (parsed ??= typeof factor === 'string' ? new Decimal(factor) : factor());
+  return { toCanonical: (value) => value.times(used()), fromCanonical: (value) => value.div(used()), source };
+}
+
+/**
+ * Reads a quantity: exactly one unit key of its kind, holding one number. Limits are in the canonical unit.
+ *
+ * @returns the value in the canonical unit
+ * @throws CalculationError `missing`, `bad-shape`, `two-units`, `unknown-unit`, `not-a-number` or `out-of-range`
+ */
+export function readQuantity<U extends string>(
+  path: string,
+  value: unknown,
+  units: Units<U>,
+  limits?: Limits,
+): Decimal {
+  const fields = readFields(path, value, `a quantity in one of ${Object.keys(units).join(', ')}`);
+  let found: U | undefined;
+  for (const key in fields) {
+    if (!Object.hasOwn(units, key)) refuseKey('unknown-unit', path, key, Object.keys(units));
+    if (found !== undefined) refuse('two-units', path, 'exactly one unit', `${found} and ${key}`);
+    found = key as U;
+  }
+  if (found === undefined)
+    refuse('missing', path, `a quantity in one of ${Object.keys(units).join(', ')}`, 'an empty object');
+  const number = units[found].toCanonical(readNumber(`${path}.${found}`, fields[found]));
+  return limits === undefined ? number : readNumber(`${path}.${found}`, number, limits);
+}
