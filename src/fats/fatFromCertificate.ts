@@ -1,0 +1,178 @@
+import { frozen, readShape, readText, readWord, refuse, ZERO, type Remark } from '../numbers/index.js';
+import {
+  mapEstimate,
+  readIodineValue,
+  readPercent,
+  readQuantity,
+  readRanged,
+  readSaponificationValue,
+  readSaponificationValueRange,
+  saponificationValueUnits,
+  type Estimate,
+  type Fraction,
+  type FractionInput,
+  type IodineValue,
+  type IodineValueInput,
+  type OneUnit,
+  type Ranged,
+  type SaponificationValue,
+  type SaponificationValueInput,
+} from '../quantities/index.js';
+import { EDITION, type SourceId } from '../sources/index.js';
+import type { Fat, SingleFat } from './fat.js';
+import { FAT_KINDS, type FatKind } from './fatKind.js';
+import { knownFat } from './knownFat.js';
+import { NO_FREE_ACID, NO_UNCERTAINTY } from './notes.js';
+import { readFat } from './readFat.js';
+
+/** An uncertainty of a saponification value; an equivalent is no unit for it, because it runs the other way. */
+export type SaponificationValueUncertainty = OneUnit<'mgKohPerG' | 'gKohPerG' | 'gNaohPerG'>;
+
+/** Input of {@link fatFromCertificate}. */
+export interface FatFromCertificateInput {
+  readonly name: string;
+  /** The published fat it is a lot of: kind, profile and unsaponifiable matter come from there unless given. */
+  readonly like?: Fat;
+  /** What it is chemically; needed without `like`. */
+  readonly kind?: FatKind;
+  /** As certified: one value, or the range of a specification. */
+  readonly saponificationValue: Ranged<SaponificationValueInput>;
+  /** Half-width of the interval about a single value. */
+  readonly uncertainty?: SaponificationValueUncertainty;
+  /** Free acid; a range counts as its middle. */
+  readonly acidValue?: Ranged<SaponificationValueInput>;
+  readonly iodineValue?: Ranged<IodineValueInput>;
+  /** Unsaponifiable matter, share of the fat by mass. */
+  readonly unsaponifiable?: Ranged<FractionInput>;
+  /** Water in the fat, share by mass. */
+  readonly moisture?: Ranged<FractionInput>;
+}
+
+const KEYS = [
+  'name',
+  'like',
+  'kind',
+  'saponificationValue',
+  'uncertainty',
+  'acidValue',
+  'iodineValue',
+  'unsaponifiable',
+  'moisture',
+];
+
+/**
+ * A lot of fat by its certificate of analysis.
+ *
+ * The certified saponification value, with its uncertainty, takes the place of the published range. Without `like` the
+ * kind must be given; with it, what the certificate leaves out comes from that fat.
+ *
+ * @param input - name, certified figures: saponification and acid value in any unit that names its basis, iodine value
+ *   in g I2/100 g, unsaponifiable matter and moisture as shares by mass
+ * @returns a frozen fat: saponification value in mg KOH/g
+ * @throws CalculationError `missing`, `out-of-range` (an acid value above the saponification value among them),
+ *   `bad-shape` and the faults of a quantity
+ *
+ * @example
+ * ```ts
+ * const lot = fatFromCertificate({
+ *   name: 'Coconut oil, drum 7',
+ *   like: fat('coconut-oil'),
+ *   saponificationValue: { mgKohPerG: '256.4' },
+ *   uncertainty: { mgKohPerG: 1 },
+ * });
+ * lot.saponificationValue.low; // => { mgKohPerG: '255.4' }
+ * ```
+ */
+export function fatFromCertificate(input: FatFromCertificateInput): SingleFat {
+  const fields = readShape('input', input, KEYS);
+  const name = readText('name', fields['name']);
+  const like = readLike(fields['like']);
+  const kind =
+    like !== undefined && fields['kind'] === undefined ? like.kind : readWord('kind', fields['kind'], FAT_KINDS);
+  const { value, notes } = readCertified(fields['saponificationValue'], fields['uncertainty']);
+  const acid = readAcidValue(kind, fields['acidValue'], value);
+  const iodineValue = readIodineValues(fields['iodineValue']) ?? like?.iodineValue;
+  return knownFat({
+    name,
+    kind,
+    saponificationValue: value,
+    acidValue: acid.value,
+    unsaponifiable: readShareOr('unsaponifiable', fields['unsaponifiable'], like?.unsaponifiable),
+    moisture: readShareOr('moisture', fields['moisture'], like?.moisture),
+    ...(iodineValue === undefined ? {} : { iodineValue }),
+    ...(like?.profile === undefined ? {} : { profile: like.profile }),
+    from: 'certificate',
+    notes: frozen([...notes, ...acid.notes]),
+    basis: frozen<readonly SourceId[]>([...new Set<SourceId>(['iupac-2021', ...(like?.basis ?? [])])]),
+    edition: EDITION,
+  });
+}
+
+function readLike(value: unknown): SingleFat | undefined {
+  if (value === undefined) return undefined;
+  const like = readFat(value, 'like');
+  return like.kind === 'blend' ? refuse('bad-shape', 'like', 'a single fat', 'a blend') : like;
+}
+
+interface Certified {
+  readonly value: Estimate<SaponificationValue>;
+  readonly notes: readonly Remark[];
+}
+
+function readCertified(value: unknown, uncertainty: unknown): Certified {
+  const read = readSaponificationValueRange('saponificationValue', value);
+  const single = read.low.eq(read.high);
+  if (!single && uncertainty !== undefined) {
+    refuse('bad-shape', 'uncertainty', 'either a range or a value with its uncertainty', 'both');
+  }
+  const half =
+    uncertainty === undefined ? ZERO : readQuantity('uncertainty', uncertainty, linearUnits(), { min: 0, max: 100 });
+  const ends = { low: read.low.minus(half), likely: read.likely, high: read.high.plus(half) };
+  return {
+    value: mapEstimate(ends, (mgKohPerG) => frozen({ mgKohPerG })),
+    notes: single && uncertainty === undefined ? [NO_UNCERTAINTY] : [],
+  };
+}
+
+function linearUnits(): Pick<typeof saponificationValueUnits, 'mgKohPerG' | 'gKohPerG' | 'gNaohPerG'> {
+  const { mgKohPerG, gKohPerG, gNaohPerG } = saponificationValueUnits;
+  return { mgKohPerG, gKohPerG, gNaohPerG };
+}
+
+interface AcidValue {
+  readonly value: SaponificationValue;
+  readonly notes: readonly Remark[];
+}
+
+function readAcidValue(kind: FatKind, value: unknown, saponification: Estimate<SaponificationValue>): AcidValue {
+  const allAcid = kind === 'free-fatty-acid' || kind === 'rosin';
+  if (value === undefined) {
+    return allAcid
+      ? { value: saponification.likely, notes: [] }
+      : { value: frozen({ mgKohPerG: ZERO }), notes: [NO_FREE_ACID] };
+  }
+  const most = saponification.high.mgKohPerG;
+  const read = readRanged('acidValue', value, (at, part) =>
+    readSaponificationValue(at, part, { min: 0, max: most.toString() }),
+  );
+  if (allAcid) return { value: saponification.likely, notes: [] };
+  const middle = read.likely;
+  if (middle.gt(saponification.low.mgKohPerG)) {
+    refuse('out-of-range', 'acidValue', 'at most the saponification value', middle.toString());
+  }
+  return { value: frozen({ mgKohPerG: middle }), notes: [] };
+}
+
+function readIodineValues(value: unknown): Estimate<IodineValue> | undefined {
+  if (value === undefined) return undefined;
+  return mapEstimate(readRanged('iodineValue', value, readIodineValue), (gI2Per100g) => frozen({ gI2Per100g }));
+}
+
+function readShareOr(path: string, value: unknown, other: Estimate<Fraction> | undefined): Estimate<Fraction> {
+  if (value === undefined && other !== undefined) return other;
+  const share = value === undefined ? { percent: 0 } : value;
+  return mapEstimate(
+    readRanged(path, share, (at, part) => readPercent(at, part, { min: 0, max: 99 })),
+    (percent) => frozen({ percent }),
+  );
+}

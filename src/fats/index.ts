@@ -1,0 +1,28 @@
+export { fats, type FatListing, type PublishedFatId } from './data/fatNames.js';
+export type { BlendPart, Fat, FatBlend, SaponificationValueOrigin, SingleFat } from './fat.js';
+export { expandedCharges, gramsOf, readFatCharges, type ChargedFatInput, type FatCharge } from './fatCharges.js';
+export { fatFromBlend, type FatFromBlendInput } from './fatFromBlend.js';
+export {
+  fatFromCertificate,
+  type FatFromCertificateInput,
+  type SaponificationValueUncertainty,
+} from './fatFromCertificate.js';
+export { fatFromProfile, type FatFromProfileInput } from './fatFromProfile.js';
+export type { FatKind, ProfileKind } from './fatKind.js';
+export { fattyAcidOf, type FattyAcidResult } from './fattyAcidOf.js';
+export {
+  iodineValueFromProfile,
+  type IodineValueFromProfileInput,
+  type IodineValueFromProfileResult,
+} from './iodineValueFromProfile.js';
+export type { AcidShare, FattyAcidProfile, FattyAcidProfileInput, ProfileBasis } from './profile.js';
+export { profileSummaryOf, type ProfileSummary } from './profileSummaryOf.js';
+export { fat } from './publishedFat.js';
+export { readFat } from './readFat.js';
+export {
+  saponificationValueFromProfile,
+  type SaponificationValueFromProfileInput,
+  type SaponificationValueFromProfileResult,
+} from './saponificationValueFromProfile.js';
+export { saponificationValueOf, type SaponificationValueResult } from './saponificationValueOf.js';
+export { triglycerideOf, type TriglycerideResult } from './triglycerideOf.js';

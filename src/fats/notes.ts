@@ -1,0 +1,45 @@
+import type { Remark } from '../numbers/index.js';
+
+/** Said where bounds rest on the convention of 7 %. */
+export const SPREAD_CONVENTION: Remark = {
+  code: 'bounds-by-convention',
+  text: 'No standard sets a range for this saponification value; lots are taken to lie within 7 % of it, a convention.',
+};
+
+/** Said where free acid is counted as none. */
+export const NO_FREE_ACID: Remark = {
+  code: 'acid-value-taken-as-zero',
+  text: 'No acid value of the lot is given; free acid counts as none. That changes no lye amount, only the glycerol formed.',
+};
+
+/** Said where a certificate gives a value without its uncertainty. */
+export const NO_UNCERTAINTY: Remark = {
+  code: 'no-uncertainty-stated',
+  text: 'The certificate states no uncertainty; its value is taken as exact. Repeats of the method differ by about 0.5 % (ISO 3657, 1988, recalled).',
+};
+
+/** Said where the published profile and the published range do not meet. */
+export function disagreement(profileValue: string, low: string, high: string): Remark {
+  return {
+    code: 'profile-and-range-disagree',
+    text: `The likely profile gives ${profileValue} mg KOH/g, outside the published ${low} to ${high}; the nearer limit is taken as likely.`,
+  };
+}
+
+/** Said where a published value is a middle because no profile is on file. */
+export const MIDDLE_OF_RANGE: Remark = {
+  code: 'middle-of-range',
+  text: 'No fatty-acid profile is on file; the middle of the published range is taken as likely.',
+};
+
+/** Said where half the maximum unsaponifiable matter was taken off a profile's value. */
+export const HALF_UNSAPONIFIABLE: Remark = {
+  code: 'half-the-maximum-unsaponifiable',
+  text: 'The likely value is that of the likely profile less half the maximum unsaponifiable matter, a convention.',
+};
+
+/** Said of an acid value that is the middle of its limits. */
+export const MIDDLE_ACID_VALUE: Remark = {
+  code: 'middle-of-acid-values',
+  text: 'The acid value is the middle of its published limits.',
+};
