@@ -1,0 +1,58 @@
+import { frozen, readFields, readWord, refuseKey, type Decimal } from '../numbers/index.js';
+import { mapEstimate, type Estimate, type Fraction } from '../quantities/index.js';
+import { EDITION, type SourceId } from '../sources/index.js';
+import { ALKALIS, type Alkali } from './alkali.js';
+import { readAlkaliSource, type AlkaliSource } from './alkaliSource.js';
+
+/** Input of {@link alkaliContentOf}: which alkali, and its assay or strength. */
+export type AlkaliContentOfInput = { readonly alkali: Alkali } & AlkaliSource;
+
+/** Result of {@link alkaliContentOf}. */
+export interface AlkaliContentOfResult {
+  /** True hydroxide, share by mass. */
+  readonly hydroxide: Estimate<Fraction>;
+  /** Carbonate, share by mass; left out where the assay does not state it. */
+  readonly carbonate?: Estimate<Fraction>;
+  /** The publications behind the figures. */
+  readonly basis: readonly SourceId[];
+  /** Edition of the figures. */
+  readonly edition: string;
+}
+
+const BASIS: readonly SourceId[] = ['iupac-2021'];
+
+/**
+ * True hydroxide of an alkali, from its assay or strength.
+ *
+ * Formula: `hydroxide = total alkali − carbonate·2·M(hydroxide)/M(carbonate)`, all shares by mass. The assay of a
+ * pharmacopoeia is total alkali: 95.0 % with 3.0 % Na2CO3 is 92.74 % hydroxide. Carbonate does not split fat.
+ *
+ * Source: stoichiometry; atomic weights IUPAC 2021.
+ *
+ * @param input - the alkali, and `solid` or `solution` with shares by mass, each a value or a range
+ * @returns percent by mass
+ * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` and the faults of a quantity
+ *
+ * @example
+ * ```ts
+ * const { hydroxide } = alkaliContentOf({
+ *   alkali: 'naoh',
+ *   solid: { totalAlkali: { percent: '95.0' }, carbonate: { percent: '3.0' } },
+ * });
+ * hydroxide.likely.percent.toFixed(2); // => '92.74'
+ * ```
+ */
+export function alkaliContentOf(input: AlkaliContentOfInput): AlkaliContentOfResult {
+  const { alkali: named, ...source } = readFields('input', input);
+  const alkali = readWord('alkali', named, ALKALIS);
+  for (const key in source)
+    if (key !== 'solid' && key !== 'solution') refuseKey('unknown-key', '', key, ['alkali', 'solid', 'solution']);
+  const { hydroxide, carbonate } = readAlkaliSource('input', source, alkali);
+  const percent = (share: Decimal): Fraction => frozen({ percent: share.times(100) });
+  return frozen({
+    hydroxide: mapEstimate(hydroxide, percent),
+    ...(carbonate === undefined ? {} : { carbonate: mapEstimate(carbonate, percent) }),
+    basis: BASIS,
+    edition: EDITION,
+  });
+}

@@ -1,0 +1,125 @@
+import { frozen, readShape, refuse, ZERO, type Decimal, type Limits } from '../numbers/index.js';
+import {
+  mapEstimate,
+  readPercent,
+  readRanged,
+  type Estimate,
+  type Fraction,
+  type FractionInput,
+  type OneChoice,
+  type Ranged,
+} from '../quantities/index.js';
+import { hydroxidePerCarbonate, type Alkali } from './alkali.js';
+
+/** Assay of a solid whose hydroxide is stated by itself. */
+export interface HydroxideAssay {
+  /** Hydroxide, share of the solid by mass; `at least 98 %` is the range from 98 to 100. */
+  readonly hydroxide: Ranged<FractionInput>;
+  readonly totalAlkali?: never;
+  readonly carbonate?: never;
+}
+
+/** Assay of a solid as pharmacopoeias state it: all alkali as hydroxide, and the carbonate inside it. */
+export interface TotalAlkaliAssay {
+  /** Total alkali as hydroxide, carbonate included, share of the solid by mass. */
+  readonly totalAlkali: Ranged<FractionInput>;
+  /** Carbonate (Na2CO3 or K2CO3), share of the solid by mass. */
+  readonly carbonate: Ranged<FractionInput>;
+  readonly hydroxide?: never;
+}
+
+/** What a solid alkali holds. */
+export type SolidAssay = HydroxideAssay | TotalAlkaliAssay;
+
+/** What a lye holds. */
+export interface SolutionStrength {
+  /** Hydroxide, share of the whole solution by mass. */
+  readonly hydroxide: Ranged<FractionInput>;
+}
+
+/** An alkali as it stands in the store: a solid by its assay or a solution by its strength. */
+export type AlkaliSource = OneChoice<{ readonly solid: SolidAssay; readonly solution: SolutionStrength }>;
+
+/** An alkali source as read; shares are fractions of one. */
+export interface ReadSource {
+  readonly state: 'solid' | 'solution';
+  readonly hydroxide: Estimate<Decimal>;
+  /** Carbonate, where the assay states it. */
+  readonly carbonate?: Estimate<Decimal>;
+  /** The source as given, in canonical units. */
+  readonly given: AlkaliSource;
+}
+
+/** Pharmacopoeias allow assays over 100: the method's own uncertainty. */
+const ASSAY: Limits = { above: 0, max: 110 };
+/** A stronger melt is no solution at any bench; a figure above is the assay of a solid. */
+const STRENGTH: Limits = { above: 0, max: 75 };
+const CARBONATE: Limits = { min: 0, max: 50 };
+
+/**
+ * Reads an alkali source.
+ *
+ * Total alkali counts carbonate as hydroxide; true hydroxide is `total − carbonate·2·M(hydroxide)/M(carbonate)`.
+ *
+ * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` and the faults of a quantity
+ */
+export function readAlkaliSource(path: string, value: unknown, alkali: Alkali): ReadSource {
+  const fields = readShape(path, value, ['solid', 'solution']);
+  if (fields['solid'] !== undefined && fields['solution'] !== undefined) {
+    refuse('bad-shape', path, 'either solid or solution', 'both');
+  }
+  if (fields['solution'] !== undefined) return readSolution(`${path}.solution`, fields['solution']);
+  if (fields['solid'] === undefined) refuse('missing', path, 'solid or solution', 'neither');
+  return readSolid(`${path}.solid`, fields['solid'], alkali);
+}
+
+function readShares(path: string, value: unknown, limits: Limits): Estimate<Decimal> {
+  return readRanged(path, value, (at, part) => readPercent(at, part, limits));
+}
+
+const fractions = (percents: Estimate<Decimal>): Estimate<Decimal> =>
+  mapEstimate(percents, (percent) => percent.div(100));
+const shown = (percents: Estimate<Decimal>): Estimate<Fraction> =>
+  mapEstimate(percents, (percent) => frozen({ percent }));
+
+function readSolution(path: string, value: unknown): ReadSource {
+  const { hydroxide } = readShape(path, value, ['hydroxide']);
+  const percents = readShares(`${path}.hydroxide`, hydroxide, STRENGTH);
+  return {
+    state: 'solution',
+    hydroxide: fractions(percents),
+    given: frozen({ solution: frozen({ hydroxide: shown(percents) }) }),
+  };
+}
+
+function readSolid(path: string, value: unknown, alkali: Alkali): ReadSource {
+  const fields = readShape(path, value, ['hydroxide', 'totalAlkali', 'carbonate']);
+  if (fields['hydroxide'] !== undefined) {
+    if (fields['totalAlkali'] !== undefined || fields['carbonate'] !== undefined) {
+      refuse('bad-shape', path, 'either hydroxide, or totalAlkali with carbonate', 'both');
+    }
+    const percents = readShares(`${path}.hydroxide`, fields['hydroxide'], ASSAY);
+    return {
+      state: 'solid',
+      hydroxide: fractions(percents),
+      given: frozen({ solid: frozen({ hydroxide: shown(percents) }) }),
+    };
+  }
+  const total = readShares(`${path}.totalAlkali`, fields['totalAlkali'], ASSAY);
+  const carbonate = readShares(`${path}.carbonate`, fields['carbonate'], CARBONATE);
+  const as = hydroxidePerCarbonate(alkali);
+  const hydroxide = frozen({
+    low: total.low.minus(carbonate.high.times(as)),
+    likely: total.likely.minus(carbonate.likely.times(as)),
+    high: total.high.minus(carbonate.low.times(as)),
+  });
+  if (hydroxide.low.lte(ZERO)) {
+    refuse('out-of-range', `${path}.carbonate`, 'less alkali than the total', carbonate.high.toString());
+  }
+  return {
+    state: 'solid',
+    hydroxide: fractions(hydroxide),
+    carbonate: fractions(carbonate),
+    given: frozen({ solid: frozen({ totalAlkali: shown(total), carbonate: shown(carbonate) }) }),
+  };
+}

@@ -1,0 +1,31 @@
+export { ALKALIS, hydroxideMolarMass, type Alkali } from './alkali.js';
+export { alkaliContentOf, type AlkaliContentOfInput, type AlkaliContentOfResult } from './alkaliContentOf.js';
+export {
+  readAlkaliSource,
+  type AlkaliSource,
+  type HydroxideAssay,
+  type ReadSource,
+  type SolidAssay,
+  type SolutionStrength,
+  type TotalAlkaliAssay,
+} from './alkaliSource.js';
+export { cautions, type CautionCode } from './cautions.js';
+export {
+  hydroxideFromOxideGrade,
+  type HydroxideFromOxideGradeInput,
+  type HydroxideFromOxideGradeResult,
+} from './hydroxideFromOxideGrade.js';
+export { kohFromNaoh, kohFromNaohSteps, type KohFromNaohInput, type KohFromNaohResult } from './kohFromNaoh.js';
+export {
+  kohShareFromMassShare,
+  type KohShareFromMassShareInput,
+  type KohShareFromMassShareResult,
+} from './kohShareFromMassShare.js';
+export { givenCharge, readLyeCharge, type LyeCharge, type LyeChargeGiven, type LyeChargeInput } from './lyeCharge.js';
+export {
+  lyeStrengthFromMixing,
+  lyeStrengthFromMixingSteps,
+  type LyeStrengthFromMixingInput,
+  type LyeStrengthFromMixingResult,
+} from './lyeStrengthFromMixing.js';
+export { naohFromKoh, naohFromKohSteps, type NaohFromKohInput, type NaohFromKohResult } from './naohFromKoh.js';
