@@ -1,0 +1,86 @@
+import { readFatCharges, type ChargedFatInput, type Fat, type FatCharge } from '../fats/index.js';
+import { hydroxideMolarMass } from '../lye/index.js';
+import { frozen, type Remark, type Steps } from '../numbers/index.js';
+import { mapEstimate, type Amount, type Estimate, type Mass } from '../quantities/index.js';
+import { EDITION, type SourceId } from '../sources/index.js';
+import { demandOf } from './demand.js';
+
+/** A fat and its mass, in a result. */
+export interface ChargedFat {
+  readonly fat: Fat;
+  readonly mass: Mass;
+}
+
+/** Result of {@link alkaliDemandOf}. */
+export interface AlkaliDemand {
+  readonly by: 'alkaliDemandOf';
+  /** The inputs as read. */
+  readonly given: { readonly fats: readonly ChargedFat[] };
+  /** Hydroxide that splits all of the fats: leanest lots, likely, richest lots. */
+  readonly hydroxide: Estimate<Amount>;
+  /** The same as pure sodium hydroxide. */
+  readonly naoh: Estimate<Mass>;
+  /** The same as pure potassium hydroxide. */
+  readonly koh: Estimate<Mass>;
+  /** What was assumed of the fats. */
+  readonly notes: readonly Remark[];
+  /** The publications behind the figures. */
+  readonly basis: readonly SourceId[];
+  /** Edition of the figures. */
+  readonly edition: string;
+}
+
+/** Fats as they stand in `given`. */
+export function givenFats(charges: readonly FatCharge[]): readonly ChargedFat[] {
+  return frozen(charges.map(({ fat, grams }) => frozen({ fat, mass: frozen({ g: grams }) })));
+}
+
+/** The publications behind the fats of a charge, each once. */
+export function basisOfFats(charges: readonly FatCharge[]): readonly SourceId[] {
+  return [...new Set<SourceId>(['iupac-2021', ...charges.flatMap(({ fat }) => fat.basis)])];
+}
+
+/** What was assumed of each fat, under its name. */
+export function notesOfFats(charges: readonly FatCharge[]): readonly Remark[] {
+  return charges.flatMap(({ fat }) =>
+    fat.notes.map(({ code, text }) => frozen({ code, text: `${fat.name}: ${text}` })),
+  );
+}
+
+/**
+ * Alkali that a charge of fats takes up when all of it is split.
+ *
+ * Formula: `n = Σ m·SV/(1000·M(KOH))` (mol), `m(NaOH) = n·M(NaOH)`, `m(KOH) = n·M(KOH)` (g, pure), with m the masses (g)
+ * and SV the saponification values (mg KOH/g). Low and high take the lowest and highest value of every fat.
+ *
+ * Source: stoichiometry; atomic weights IUPAC 2021; the values' own sources in `basis`.
+ *
+ * @param fats - at least one fat with its mass; together more than nothing
+ * @returns mol of hydroxide, and grams of either pure alkali
+ * @throws CalculationError `missing`, `bad-shape`, `out-of-range` and the faults of a fat or a quantity
+ *
+ * @example
+ * ```ts
+ * const { naoh } = alkaliDemandOf([{ fat: fat('coconut-oil'), mass: { g: 900 } }]);
+ * [naoh.low.g.toFixed(0), naoh.high.g.toFixed(0)]; // => ['159', '170']
+ * ```
+ */
+export function alkaliDemandOf(fats: readonly ChargedFatInput[]): AlkaliDemand {
+  return alkaliDemandOfSteps({ fats });
+}
+
+/** The kernel, with room for the working. */
+export function alkaliDemandOfSteps(input: { readonly fats: readonly ChargedFatInput[] }, steps?: Steps): AlkaliDemand {
+  const charges = readFatCharges('fats', input.fats);
+  const mol = mapEstimate(demandOf(charges, steps), ({ hydroxide }) => hydroxide);
+  return frozen({
+    by: 'alkaliDemandOf',
+    given: frozen({ fats: givenFats(charges) }),
+    hydroxide: mapEstimate(mol, (amount) => frozen({ mol: amount })),
+    naoh: mapEstimate(mol, (amount) => frozen({ g: amount.times(hydroxideMolarMass('naoh')) })),
+    koh: mapEstimate(mol, (amount) => frozen({ g: amount.times(hydroxideMolarMass('koh')) })),
+    notes: frozen(notesOfFats(charges)),
+    basis: frozen(basisOfFats(charges)),
+    edition: EDITION,
+  });
+}

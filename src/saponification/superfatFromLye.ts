@@ -1,0 +1,102 @@
+import { gramsOf, readFatCharges, type ChargedFatInput } from '../fats/index.js';
+import { cautions, givenCharge, readLyeCharge, type LyeChargeGiven, type LyeChargeInput } from '../lye/index.js';
+import { frozen, readList, readShape, refuse, ZERO, type Remark, type Steps } from '../numbers/index.js';
+import { mapEstimate, readMass, type Amount, type Estimate, type Mass, type MassInput } from '../quantities/index.js';
+import { EDITION, type SourceId } from '../sources/index.js';
+import { basisOfFats, givenFats, notesOfFats, type ChargedFat } from './alkaliDemandOf.js';
+import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
+import { readBatch, type BatchMass } from './batch.js';
+import { cautionCodes } from './cautionCodes.js';
+import { demandOf } from './demand.js';
+
+/** Input of {@link superfatFromLye}. */
+export interface SuperfatFromLyeInput {
+  /** At least one fat with its mass. */
+  readonly fats: readonly ChargedFatInput[];
+  /** The alkalis as weighed; at least one. */
+  readonly lye: readonly LyeChargeInput[];
+  /** Water added besides; none unless stated, and it only dilutes. */
+  readonly water?: MassInput;
+  /** Mass that free alkali is a share of; fats, lye and water unless stated. */
+  readonly batchMass?: MassInput;
+}
+
+/** Result of {@link superfatFromLye}. */
+export interface SuperfatFromLyeResult extends Balance {
+  readonly by: 'superfatFromLye';
+  /** The inputs as read. */
+  readonly given: {
+    readonly fats: readonly ChargedFat[];
+    readonly lye: readonly LyeChargeGiven[];
+    readonly water: Mass;
+    readonly batchMass?: Mass;
+  };
+  /** Hydroxide that would split all of the fats. */
+  readonly demand: Estimate<Amount>;
+  /** What free alkali is a share of. */
+  readonly batch: BatchMass;
+  /** What was assumed of the fats. */
+  readonly notes: readonly Remark[];
+  /** Most urgent first. */
+  readonly cautions: readonly Remark[];
+  /** The publications behind the figures. */
+  readonly basis: readonly SourceId[];
+  /** Edition of the figures. */
+  readonly edition: string;
+}
+
+/**
+ * Superfat and free caustic alkali that fats and a lye as weighed lead to, after complete reaction.
+ *
+ * Formula: `superfat = 100·(1 − A/n)`, `free caustic = 100·max(0, A − n)·M(NaOH)/m(batch)`, with A the hydroxide charged
+ * and n the demand `Σ m·SV/(1000·M(KOH))`, in moles. Negative superfat is alkali in excess. Carbonate is not counted.
+ * Low superfat is the leanest lot of every fat with the highest assay; high the richest with the lowest.
+ *
+ * Source: stoichiometry; atomic weights IUPAC 2021; the values' own sources in `basis`.
+ *
+ * @param input - fats and alkalis by mass, assays or strengths by mass
+ * @returns percent by alkali and by mass of fat, and percent NaOH of the batch
+ * @throws CalculationError `missing`, `bad-shape`, `out-of-range` and the faults of a fat, source or quantity
+ *
+ * @example
+ * ```ts
+ * const { superfat } = superfatFromLye({
+ *   fats: [{ fat: fat('coconut-oil'), mass: { g: 900 } }],
+ *   lye: [{ alkali: 'naoh', mass: { g: '322.7' }, solution: { hydroxide: { percent: 49 } } }],
+ * });
+ * superfat.likely.percent.toFixed(1); // => '2.3'
+ * ```
+ */
+export function superfatFromLye(input: SuperfatFromLyeInput): SuperfatFromLyeResult {
+  return superfatFromLyeSteps(input);
+}
+
+/** The kernel, with room for the working. */
+export function superfatFromLyeSteps(input: SuperfatFromLyeInput, steps?: Steps): SuperfatFromLyeResult {
+  const fields = readShape('input', input, ['fats', 'lye', 'water', 'batchMass']);
+  const charges = readFatCharges('fats', fields['fats']);
+  const lye = readList('lye', fields['lye']).map((entry, at) => readLyeCharge(`lye[${String(at)}]`, entry));
+  if (lye.every(({ grams }) => grams.isZero())) refuse('out-of-range', 'lye', 'more than 0 g of alkali', '0 g');
+  const water = fields['water'] === undefined ? ZERO : readMass('water', fields['water']);
+  const fatGrams = gramsOf(charges);
+  const charged = lye.reduce((sum, { grams }) => sum.plus(grams), fatGrams.plus(water));
+  const batch = readBatch(fields['batchMass'], charged);
+  const demand = demandOf(charges, steps);
+  const balance = balanceOf(demand, hydroxideCharged(lye), fatGrams, batch.mass.g, steps);
+  return frozen({
+    by: 'superfatFromLye',
+    given: frozen({
+      fats: givenFats(charges),
+      lye: frozen(lye.map(givenCharge)),
+      water: frozen({ g: water }),
+      ...(batch.is === 'as-stated' ? { batchMass: batch.mass } : {}),
+    }),
+    ...balance,
+    demand: mapEstimate(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
+    batch,
+    notes: frozen(notesOfFats(charges)),
+    cautions: cautions(cautionCodes(charges, lye, balance)),
+    basis: frozen(basisOfFats(charges)),
+    edition: EDITION,
+  });
+}
