@@ -1,0 +1,48 @@
+import { kohFromNaohSteps, lyeStrengthFromMixingSteps, naohFromKohSteps } from '../lye/index.js';
+import { frozen, readFields, readWord, type Step, type Steps } from '../numbers/index.js';
+import { alkaliDemandOfSteps, planLyeSteps, superfatFromLyeSteps } from '../saponification/index.js';
+
+/** The functions whose results can be worked through again, each with its kernel. */
+const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
+  naohFromKoh: naohFromKohSteps,
+  kohFromNaoh: kohFromNaohSteps,
+  lyeStrengthFromMixing: lyeStrengthFromMixingSteps,
+  alkaliDemandOf: alkaliDemandOfSteps,
+  planLye: planLyeSteps,
+  superfatFromLye: superfatFromLyeSteps,
+};
+
+/** Name of a function whose result can be worked through again. */
+export type ExplainedBy =
+  'naohFromKoh' | 'kohFromNaoh' | 'lyeStrengthFromMixing' | 'alkaliDemandOf' | 'planLye' | 'superfatFromLye';
+
+/** A result that carries who made it and what from; also one read back from JSON. */
+export interface Explainable {
+  readonly by: ExplainedBy;
+  readonly given: unknown;
+}
+
+/**
+ * The working of a result, step by step: what was worked out, by which formula, and the figure.
+ *
+ * The result's own inputs go through the same code again, with a list for the steps: a step and the figure used come
+ * from one line, so that a working cannot tell another story than the result. Every input is checked again.
+ *
+ * @param result - a result with `by` and `given`, also one read back from JSON
+ * @returns the steps in order; values unrounded, each with its unit
+ * @throws CalculationError `missing` or `bad-shape` for what is no such result, and the faults of its inputs
+ *
+ * @example
+ * ```ts
+ * const result = naohFromKoh({ koh: { g: 100 }, kohAssay: { percent: 90 }, naohAssay: { percent: 98 } });
+ * workingOf(result).map((step) => `${step.figure}: ${step.formula} = ${step.value.toFixed(2)} ${step.unit}`); // => ['hydroxide: n = m·w/M = 1.60 mol', 'naoh with the same hydroxide: m = n·M/w = 65.47 g']
+ * ```
+ */
+export function workingOf(result: Explainable): readonly Step[] {
+  const { by, given } = readFields('result', result, 'a result with by and given');
+  const name = readWord('result.by', by, Object.keys(KERNELS) as ExplainedBy[]);
+  const steps: Steps = [];
+  // the kernel reads what is given as it reads any input, and refuses what it cannot use
+  KERNELS[name](given as never, steps);
+  return frozen(steps);
+}
