@@ -13,6 +13,7 @@ import {
   readProfileBasis,
   readUnsaponifiable,
   saponificationValueOfProfile,
+  unsaponifiableInResult,
 } from './saponificationValueFromProfile.js';
 
 /** Input of {@link fatFromProfile}. */
@@ -60,7 +61,7 @@ export function fatFromProfile(input: FatFromProfileInput): SingleFat {
     kind,
     saponificationValue,
     acidValue: kind === 'free-fatty-acid' ? saponificationValue.likely : frozen({ mgKohPerG: ZERO }),
-    unsaponifiable: mapEstimate(unsaponifiable, (share) => frozen({ percent: share.times(100) })),
+    unsaponifiable: unsaponifiableInResult(unsaponifiable),
     moisture: mapEstimate({ low: ZERO, likely: ZERO, high: ZERO }, (percent) => frozen({ percent })),
     iodineValue: iodineValueOfProfile(rows, kind),
     profile: profileInResult(rows),

@@ -12,6 +12,7 @@ export type { FatKind, ProfileKind } from './fatKind.js';
 export { fattyAcidOf, type FattyAcidResult } from './fattyAcidOf.js';
 export {
   iodineValueFromProfile,
+  iodineValueFromProfileSteps,
   type IodineValueFromProfileInput,
   type IodineValueFromProfileResult,
 } from './iodineValueFromProfile.js';
@@ -21,6 +22,7 @@ export { fat } from './publishedFat.js';
 export { readFat } from './readFat.js';
 export {
   saponificationValueFromProfile,
+  saponificationValueFromProfileSteps,
   type SaponificationValueFromProfileInput,
   type SaponificationValueFromProfileResult,
 } from './saponificationValueFromProfile.js';

@@ -1,5 +1,5 @@
 import { molarMass } from '../chemistry/index.js';
-import { Decimal, frozen, readShape, readWord, type Remark, ZERO } from '../numbers/index.js';
+import { Decimal, frozen, noted, readShape, readWord, ZERO, type Remark, type Steps } from '../numbers/index.js';
 import { mapEstimate, type Estimate, type IodineValue } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { fatMassOfAcids } from './acidsPerGram.js';
@@ -28,12 +28,13 @@ export interface IodineValueFromProfileInput {
 
 /** Result of {@link iodineValueFromProfile}. */
 export interface IodineValueFromProfileResult {
+  readonly by: 'iodineValueFromProfile';
+  /** The inputs as read. */
+  readonly given: { readonly profile: FattyAcidProfile; readonly kind: ProfileKind };
   /** By mass balance, with exact bounds for the profile given. */
   readonly iodineValue: Estimate<IodineValue>;
   /** The sum of published coefficients over the likely profile, to compare; none is published for waxes. */
   readonly publishedCoefficients?: { readonly iodineValue: IodineValue };
-  /** The profile as used. */
-  readonly profile: FattyAcidProfile;
   readonly notes: readonly Remark[];
   /** The publications behind the figures. */
   readonly basis: readonly SourceId[];
@@ -64,16 +65,47 @@ export interface IodineValueFromProfileResult {
  * ```
  */
 export function iodineValueFromProfile(input: IodineValueFromProfileInput): IodineValueFromProfileResult {
+  return iodineValueFromProfileSteps(input);
+}
+
+/** The kernel, with room for the working. */
+export function iodineValueFromProfileSteps(
+  input: IodineValueFromProfileInput,
+  steps?: Steps,
+): IodineValueFromProfileResult {
   const fields = readShape('input', input, ['profile', 'kind', 'per']);
   const kind = readWord('kind', fields['kind'], PROFILE_KINDS);
   const { rows, notes } = readProfile('profile', fields['profile'], readProfileBasis(fields['per']));
   const published = kind === 'wax-ester' ? undefined : coefficientSum(rows, kind);
+  const iodineValue = iodineValueOfProfile(rows, kind);
+  noted(
+    steps,
+    'iodine value, likely profile',
+    '100·M(I2)·Σ(w·d/M)/m(fat)',
+    'g I2/100 g',
+    iodineValue.likely.gI2Per100g,
+  );
+  noted(
+    steps,
+    'iodine value, least',
+    'the same at the least unsaturated shares',
+    'g I2/100 g',
+    iodineValue.low.gI2Per100g,
+  );
+  noted(
+    steps,
+    'iodine value, greatest',
+    'the same at the most unsaturated shares',
+    'g I2/100 g',
+    iodineValue.high.gI2Per100g,
+  );
   return frozen({
-    iodineValue: iodineValueOfProfile(rows, kind),
+    by: 'iodineValueFromProfile',
+    given: frozen({ profile: profileInResult(rows), kind }),
+    iodineValue,
     ...(published === undefined
       ? {}
       : { publishedCoefficients: frozen({ iodineValue: frozen({ gI2Per100g: published }) }) }),
-    profile: profileInResult(rows),
     notes: frozen([...notes, ...conjugationNotes(rows)]),
     basis: frozen(published === undefined ? (['iupac-2021'] as const) : (['iupac-2021', 'aocs-cd-1c-85'] as const)),
     edition: EDITION,

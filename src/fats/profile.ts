@@ -134,11 +134,13 @@ function scaledPoints(path: string, shares: Shares, total: Decimal, per: Profile
     const from = new Decimal(least).times(100).toString();
     doesNotClose(path, `shares that sum to ${from} to 100.5 percent`, total, total);
   }
+  // what was scaled before sums to one but for the last digit
+  const isWhole = total.minus(1).abs().lt('1e-28');
   const rows = shares.map(({ acid, share }) => {
-    const value = share.low.div(total);
+    const value = isWhole ? share.low : share.low.div(total);
     return frozen({ acid, low: value, likely: value, high: value });
   });
-  if (total.eq(1)) return { rows, notes: [] };
+  if (isWhole) return { rows, notes: [] };
   const printed = total.times(100).toString();
   const text = ofOil
     ? `The profile is per 100 g of oil and sums to ${printed}; it was scaled to 100 % of the fatty acids.`

@@ -9,7 +9,11 @@ import { knownFat } from './knownFat.js';
 import * as notes from './notes.js';
 import { profileInResult, readProfile, type ProfileRow } from './profile.js';
 import { spreadOf } from './saponificationValueBounds.js';
-import { NO_UNSAPONIFIABLE, saponificationValueOfProfile } from './saponificationValueFromProfile.js';
+import {
+  NO_UNSAPONIFIABLE,
+  saponificationValueOfProfile,
+  unsaponifiableInResult,
+} from './saponificationValueFromProfile.js';
 
 const CONVENTION: SourceId = 'laurate-convention';
 
@@ -78,7 +82,7 @@ function fromPublished(listing: FatListing, row: PublishedFat): SingleFat {
     kind,
     saponificationValue: value.estimate,
     acidValue: acid.value,
-    unsaponifiable: mapEstimate(unsaponifiable, (share) => frozen({ percent: share.times(100) })),
+    unsaponifiable: unsaponifiableInResult(unsaponifiable),
     moisture: mapEstimate({ low: ZERO, likely: ZERO, high: ZERO }, (percent) => frozen({ percent })),
     ...iodineValueOf(listing, row, rows),
     ...(rows === undefined ? {} : { profile: profileInResult(rows) }),

@@ -1,10 +1,21 @@
 import { molarMass, type MolarMass } from '../chemistry/index.js';
-import { type Decimal, frozen, readShape, readWord, type Remark, ONE, ZERO } from '../numbers/index.js';
+import {
+  frozen,
+  noted,
+  ONE,
+  readShape,
+  readWord,
+  ZERO,
+  type Decimal,
+  type Remark,
+  type Steps,
+} from '../numbers/index.js';
 import {
   mapEstimate,
   readPercent,
   readRanged,
   type Estimate,
+  type Fraction,
   type FractionInput,
   type Ranged,
   type SaponificationValue,
@@ -36,14 +47,19 @@ export interface SaponificationValueFromProfileInput {
 
 /** Result of {@link saponificationValueFromProfile}. */
 export interface SaponificationValueFromProfileResult {
+  readonly by: 'saponificationValueFromProfile';
+  /** The inputs as read. */
+  readonly given: {
+    readonly profile: FattyAcidProfile;
+    readonly kind: ProfileKind;
+    readonly unsaponifiable?: Estimate<Fraction>;
+  };
   /** Bounds are exact for the profile and unsaponifiable matter given; real lots may spread further. */
   readonly saponificationValue: Estimate<SaponificationValue>;
   /** Mole-weighted (harmonic) mean molar mass of the fatty acids. */
   readonly meanAcidMolarMass: Estimate<MolarMass>;
   /** The value by the mass-weighted (arithmetic) mean, as the calculated-value method is remembered; to compare. */
   readonly arithmeticMean: { readonly saponificationValue: SaponificationValue };
-  /** The profile as used. */
-  readonly profile: FattyAcidProfile;
   readonly notes: readonly Remark[];
   /** The publications behind the figures. */
   readonly basis: readonly SourceId[];
@@ -52,6 +68,12 @@ export interface SaponificationValueFromProfileResult {
 }
 
 const BASIS: readonly SourceId[] = ['iupac-2021'];
+
+const SV_FORMULA: Readonly<Record<ProfileKind, string>> = {
+  triglyceride: '3000·M(KOH)/(3·M + M(glycerol) − 3·M(H2O))·(1 − U)',
+  'free-fatty-acid': '1000·M(KOH)/M·(1 − U)',
+  'wax-ester': '1000·M(KOH)/(2·M − 2·M(O))·(1 − U)',
+};
 
 /** Moles of acid in one gram of an acid. */
 const molPerGram = (row: ProfileRow): Decimal => ONE.div(row.acid.molarMass);
@@ -70,7 +92,7 @@ const molPerGram = (row: ProfileRow): Decimal => ONE.div(row.acid.molarMass);
  * Source: stoichiometry; atomic weights IUPAC 2021. The arithmetic mean shown beside follows AOCS Cd 3a-94, recalled.
  *
  * @param input - profile (percent of total fatty acids), kind, unsaponifiable matter (share by mass)
- * @returns mg KOH/g with exact bounds, the mean molar mass in g/mol, the profile as used
+ * @returns mg KOH/g with exact bounds, the mean molar mass in g/mol; the profile as used in `given`
  * @throws CalculationError `unknown-acid`, `profile-does-not-close`, `out-of-range` and the faults of a quantity
  *
  * @example
@@ -85,6 +107,14 @@ const molPerGram = (row: ProfileRow): Decimal => ONE.div(row.acid.molarMass);
 export function saponificationValueFromProfile(
   input: SaponificationValueFromProfileInput,
 ): SaponificationValueFromProfileResult {
+  return saponificationValueFromProfileSteps(input);
+}
+
+/** The kernel, with room for the working. */
+export function saponificationValueFromProfileSteps(
+  input: SaponificationValueFromProfileInput,
+  steps?: Steps,
+): SaponificationValueFromProfileResult {
   const fields = readShape('input', input, ['profile', 'kind', 'unsaponifiable', 'per']);
   const kind = readWord('kind', fields['kind'], PROFILE_KINDS);
   const per = readProfileBasis(fields['per']);
@@ -92,8 +122,13 @@ export function saponificationValueFromProfile(
   const stated = fields['unsaponifiable'] !== undefined;
   const unsaponifiable = readUnsaponifiable(fields['unsaponifiable']);
   return frozen({
-    ...saponificationValueOfProfile(rows, kind, unsaponifiable),
-    profile: profileInResult(rows),
+    by: 'saponificationValueFromProfile',
+    given: frozen({
+      profile: profileInResult(rows),
+      kind,
+      ...(stated ? { unsaponifiable: unsaponifiableInResult(unsaponifiable) } : {}),
+    }),
+    ...saponificationValueOfProfile(rows, kind, unsaponifiable, steps),
     notes: frozen(stated ? notes : [...notes, NO_UNSAPONIFIABLE]),
     basis: BASIS,
     edition: EDITION,
@@ -120,11 +155,17 @@ export function readUnsaponifiable(value: unknown, path = 'unsaponifiable'): Est
   return mapEstimate(percents, (percent) => percent.div(100));
 }
 
+/** Unsaponifiable matter as it stands in results, in percent. */
+export function unsaponifiableInResult(unsaponifiable: Estimate<Decimal>): Estimate<Fraction> {
+  return mapEstimate(unsaponifiable, (share) => frozen({ percent: share.times(100) }));
+}
+
 /** The value with exact bounds, from a profile as read and unsaponifiable fractions. */
 export function saponificationValueOfProfile(
   rows: readonly ProfileRow[],
   kind: ProfileKind,
   unsaponifiable: Estimate<Decimal>,
+  steps?: Steps,
 ): Pick<SaponificationValueFromProfileResult, 'saponificationValue' | 'meanAcidMolarMass' | 'arithmeticMean'> {
   const mol = ratioOverProfile(rows, { over: molPerGram });
   const { a, b } = fatMassOfAcids(kind);
@@ -134,13 +175,43 @@ export function saponificationValueOfProfile(
     frozen({ mgKohPerG: potash.times(n).div(n.times(b).plus(a)).times(ONE.minus(u)) });
   const mean = (n: Decimal): MolarMass => frozen({ gPerMol: ONE.div(n) });
   const arithmetic = rows.reduce((total, { acid, likely }) => total.plus(likely.times(acid.molarMass)), ZERO);
+  const saponificationValue = frozen({
+    low: value(mol.low, unsaponifiable.high),
+    likely: value(mol.likely, unsaponifiable.likely),
+    high: value(mol.high, unsaponifiable.low),
+  });
+  const meanAcidMolarMass = frozen({ low: mean(mol.high), likely: mean(mol.likely), high: mean(mol.low) });
+  noted(
+    steps,
+    'mean molar mass of the acids, likely profile',
+    'M = 1/Σ(w/M)',
+    'g/mol',
+    meanAcidMolarMass.likely.gPerMol,
+  );
+  noted(
+    steps,
+    'saponification value, likely profile',
+    SV_FORMULA[kind],
+    'mg KOH/g',
+    saponificationValue.likely.mgKohPerG,
+  );
+  noted(
+    steps,
+    'saponification value, least',
+    'the same at the heaviest acids',
+    'mg KOH/g',
+    saponificationValue.low.mgKohPerG,
+  );
+  noted(
+    steps,
+    'saponification value, greatest',
+    'the same at the lightest acids',
+    'mg KOH/g',
+    saponificationValue.high.mgKohPerG,
+  );
   return {
-    saponificationValue: frozen({
-      low: value(mol.low, unsaponifiable.high),
-      likely: value(mol.likely, unsaponifiable.likely),
-      high: value(mol.high, unsaponifiable.low),
-    }),
-    meanAcidMolarMass: frozen({ low: mean(mol.high), likely: mean(mol.likely), high: mean(mol.low) }),
+    saponificationValue,
+    meanAcidMolarMass,
     arithmeticMean: frozen({ saponificationValue: value(ONE.div(arithmetic), ZERO) }),
   };
 }

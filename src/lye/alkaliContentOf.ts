@@ -1,4 +1,4 @@
-import { frozen, readFields, readWord, refuseKey, type Decimal } from '../numbers/index.js';
+import { frozen, noted, readShape, readWord, type Decimal, type Steps } from '../numbers/index.js';
 import { mapEstimate, type Estimate, type Fraction } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { ALKALIS, type Alkali } from './alkali.js';
@@ -9,6 +9,9 @@ export type AlkaliContentOfInput = { readonly alkali: Alkali } & AlkaliSource;
 
 /** Result of {@link alkaliContentOf}. */
 export interface AlkaliContentOfResult {
+  readonly by: 'alkaliContentOf';
+  /** The inputs as read. */
+  readonly given: AlkaliContentOfInput;
   /** True hydroxide, share by mass. */
   readonly hydroxide: Estimate<Fraction>;
   /** Carbonate, share by mass; left out where the assay does not state it. */
@@ -43,14 +46,22 @@ const BASIS: readonly SourceId[] = ['iupac-2021'];
  * ```
  */
 export function alkaliContentOf(input: AlkaliContentOfInput): AlkaliContentOfResult {
-  const { alkali: named, ...source } = readFields('input', input);
+  return alkaliContentOfSteps(input);
+}
+
+/** The kernel, with room for the working. */
+export function alkaliContentOfSteps(input: AlkaliContentOfInput, steps?: Steps): AlkaliContentOfResult {
+  const { alkali: named, ...source } = readShape('input', input, ['alkali', 'solid', 'solution']);
   const alkali = readWord('alkali', named, ALKALIS);
-  for (const key in source)
-    if (key !== 'solid' && key !== 'solution') refuseKey('unknown-key', '', key, ['alkali', 'solid', 'solution']);
-  const { hydroxide, carbonate } = readAlkaliSource('input', source, alkali);
+  const { hydroxide, carbonate, given } = readAlkaliSource('input', source, alkali);
   const percent = (share: Decimal): Fraction => frozen({ percent: share.times(100) });
+  const content = mapEstimate(hydroxide, percent);
+  const formula = carbonate === undefined ? 'as stated' : 'total alkali − carbonate·2·M(hydroxide)/M(carbonate)';
+  noted(steps, 'true hydroxide', formula, 'percent', content.likely.percent);
   return frozen({
-    hydroxide: mapEstimate(hydroxide, percent),
+    by: 'alkaliContentOf',
+    given: frozen({ alkali, ...given }),
+    hydroxide: content,
     ...(carbonate === undefined ? {} : { carbonate: mapEstimate(carbonate, percent) }),
     basis: BASIS,
     edition: EDITION,

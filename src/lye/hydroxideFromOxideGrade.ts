@@ -1,4 +1,4 @@
-import { frozen, readShape, readWord } from '../numbers/index.js';
+import { frozen, noted, readShape, readWord, type Steps } from '../numbers/index.js';
 import { readPercent, type Fraction, type FractionInput } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { ALKALIS, hydroxidePerOxide, type Alkali } from './alkali.js';
@@ -12,6 +12,9 @@ export interface HydroxideFromOxideGradeInput {
 
 /** Result of {@link hydroxideFromOxideGrade}. */
 export interface HydroxideFromOxideGradeResult {
+  readonly by: 'hydroxideFromOxideGrade';
+  /** The inputs as read. */
+  readonly given: { readonly alkali: Alkali; readonly grade: Fraction };
   /** The same alkali as hydroxide, share by mass; over 100 says that the grade counts carbonate or is misread. */
   readonly hydroxide: Fraction;
   /** The publications behind the figures. */
@@ -40,11 +43,23 @@ const BASIS: readonly SourceId[] = ['iupac-2021'];
  * ```
  */
 export function hydroxideFromOxideGrade(input: HydroxideFromOxideGradeInput): HydroxideFromOxideGradeResult {
+  return hydroxideFromOxideGradeSteps(input);
+}
+
+/** The kernel, with room for the working. */
+export function hydroxideFromOxideGradeSteps(
+  input: HydroxideFromOxideGradeInput,
+  steps?: Steps,
+): HydroxideFromOxideGradeResult {
   const fields = readShape('input', input, ['alkali', 'grade']);
   const alkali = readWord('alkali', fields['alkali'], ALKALIS);
   const grade = readPercent('grade', fields['grade']);
+  const percent = grade.times(hydroxidePerOxide(alkali));
+  noted(steps, 'hydroxide', 'w(oxide)·2·M(hydroxide)/M(oxide)', 'percent', percent);
   return frozen({
-    hydroxide: frozen({ percent: grade.times(hydroxidePerOxide(alkali)) }),
+    by: 'hydroxideFromOxideGrade',
+    given: frozen({ alkali, grade: frozen({ percent: grade }) }),
+    hydroxide: frozen({ percent }),
     basis: BASIS,
     edition: EDITION,
   });

@@ -1,5 +1,10 @@
 export { ALKALIS, hydroxideMolarMass, type Alkali } from './alkali.js';
-export { alkaliContentOf, type AlkaliContentOfInput, type AlkaliContentOfResult } from './alkaliContentOf.js';
+export {
+  alkaliContentOf,
+  alkaliContentOfSteps,
+  type AlkaliContentOfInput,
+  type AlkaliContentOfResult,
+} from './alkaliContentOf.js';
 export {
   readAlkaliSource,
   type AlkaliSource,
@@ -12,12 +17,14 @@ export {
 export { cautions, type CautionCode } from './cautions.js';
 export {
   hydroxideFromOxideGrade,
+  hydroxideFromOxideGradeSteps,
   type HydroxideFromOxideGradeInput,
   type HydroxideFromOxideGradeResult,
 } from './hydroxideFromOxideGrade.js';
 export { kohFromNaoh, kohFromNaohSteps, type KohFromNaohInput, type KohFromNaohResult } from './kohFromNaoh.js';
 export {
   kohShareFromMassShare,
+  kohShareFromMassShareSteps,
   type KohShareFromMassShareInput,
   type KohShareFromMassShareResult,
 } from './kohShareFromMassShare.js';

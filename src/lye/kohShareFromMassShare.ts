@@ -1,4 +1,4 @@
-import { frozen, ONE, readShape } from '../numbers/index.js';
+import { frozen, noted, ONE, readShape, type Steps } from '../numbers/index.js';
 import { readPercent, type Fraction, type FractionInput } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { hydroxideMolarMass } from './alkali.js';
@@ -11,6 +11,9 @@ export interface KohShareFromMassShareInput {
 
 /** Result of {@link kohShareFromMassShare}. */
 export interface KohShareFromMassShareResult {
+  readonly by: 'kohShareFromMassShare';
+  /** The inputs as read. */
+  readonly given: { readonly massShare: Fraction };
   /** Potassium hydroxide's share of the hydroxide by mole, as `planLye` takes it. */
   readonly kohShare: Fraction;
   /** The publications behind the figures. */
@@ -39,9 +42,25 @@ const BASIS: readonly SourceId[] = ['iupac-2021'];
  * ```
  */
 export function kohShareFromMassShare(input: KohShareFromMassShareInput): KohShareFromMassShareResult {
-  const { massShare } = readShape('input', input, ['massShare']);
-  const share = readPercent('massShare', massShare).div(100);
+  return kohShareFromMassShareSteps(input);
+}
+
+/** The kernel, with room for the working. */
+export function kohShareFromMassShareSteps(
+  input: KohShareFromMassShareInput,
+  steps?: Steps,
+): KohShareFromMassShareResult {
+  const massShare = readPercent('massShare', readShape('input', input, ['massShare'])['massShare']);
+  const share = massShare.div(100);
   const koh = share.div(hydroxideMolarMass('koh'));
   const naoh = ONE.minus(share).div(hydroxideMolarMass('naoh'));
-  return frozen({ kohShare: frozen({ percent: koh.times(100).div(koh.plus(naoh)) }), basis: BASIS, edition: EDITION });
+  const percent = koh.times(100).div(koh.plus(naoh));
+  noted(steps, 'share of KOH by mole', '(s/M(KOH))/(s/M(KOH) + (1 − s)/M(NaOH))', 'percent', percent);
+  return frozen({
+    by: 'kohShareFromMassShare',
+    given: frozen({ massShare: frozen({ percent: massShare }) }),
+    kohShare: frozen({ percent }),
+    basis: BASIS,
+    edition: EDITION,
+  });
 }

@@ -1,9 +1,36 @@
-import { kohFromNaohSteps, lyeStrengthFromMixingSteps, naohFromKohSteps } from '../lye/index.js';
+import { iodineValueFromProfileSteps, saponificationValueFromProfileSteps } from '../fats/index.js';
+import {
+  alkaliContentOfSteps,
+  hydroxideFromOxideGradeSteps,
+  kohFromNaohSteps,
+  kohShareFromMassShareSteps,
+  lyeStrengthFromMixingSteps,
+  naohFromKohSteps,
+} from '../lye/index.js';
 import { frozen, readFields, readWord, type Step, type Steps } from '../numbers/index.js';
 import { alkaliDemandOfSteps, planLyeSteps, superfatFromLyeSteps } from '../saponification/index.js';
 
-/** The functions whose results can be worked through again, each with its kernel. */
+/** Name of a function whose result can be worked through again. */
+export type ExplainedBy =
+  | 'saponificationValueFromProfile'
+  | 'iodineValueFromProfile'
+  | 'alkaliContentOf'
+  | 'hydroxideFromOxideGrade'
+  | 'kohShareFromMassShare'
+  | 'naohFromKoh'
+  | 'kohFromNaoh'
+  | 'lyeStrengthFromMixing'
+  | 'alkaliDemandOf'
+  | 'planLye'
+  | 'superfatFromLye';
+
+/** Each of these functions by its kernel. */
 const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
+  saponificationValueFromProfile: saponificationValueFromProfileSteps,
+  iodineValueFromProfile: iodineValueFromProfileSteps,
+  alkaliContentOf: alkaliContentOfSteps,
+  hydroxideFromOxideGrade: hydroxideFromOxideGradeSteps,
+  kohShareFromMassShare: kohShareFromMassShareSteps,
   naohFromKoh: naohFromKohSteps,
   kohFromNaoh: kohFromNaohSteps,
   lyeStrengthFromMixing: lyeStrengthFromMixingSteps,
@@ -11,10 +38,6 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   planLye: planLyeSteps,
   superfatFromLye: superfatFromLyeSteps,
 };
-
-/** Name of a function whose result can be worked through again. */
-export type ExplainedBy =
-  'naohFromKoh' | 'kohFromNaoh' | 'lyeStrengthFromMixing' | 'alkaliDemandOf' | 'planLye' | 'superfatFromLye';
 
 /** A result that carries who made it and what from; also one read back from JSON. */
 export interface Explainable {

@@ -1,3 +1,4 @@
+import { frozen } from '../../numbers/index.js';
 import type { FatKind } from '../fatKind.js';
 
 /** Name of a fat on file. */
@@ -79,7 +80,7 @@ export interface FatListing {
 
 /** The published fats, fatty acids, waxes and rosins that {@link fat} knows, by name. */
 // prettier-ignore
-export const fats: readonly FatListing[] = [
+export const fats: readonly FatListing[] = /* @__PURE__ */ listed([
   // Vegetable oils
   {
     id: 'coconut-oil', name: 'Coconut oil', kind: 'triglyceride',
@@ -359,4 +360,13 @@ export const fats: readonly FatListing[] = [
     id: 'rosin-spanish', name: 'Rosin, Spanish', kind: 'rosin',
     synonyms: ['Spanish colophony', 'Spanish gum rosin'],
   },
-];
+]);
+
+/** The list is handed out to everybody, so that nobody may write in it. */
+function listed(rows: readonly FatListing[]): readonly FatListing[] {
+  for (const row of rows) {
+    frozen(row);
+    frozen(row.synonyms);
+  }
+  return frozen(rows);
+}

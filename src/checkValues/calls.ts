@@ -1,0 +1,92 @@
+import { molarMassOf, type FattyAcid } from '../chemistry/index.js';
+import {
+  fat,
+  fatFromCertificate,
+  fatFromProfile,
+  fattyAcidOf,
+  iodineValueFromProfile,
+  saponificationValueFromProfile,
+  saponificationValueOf,
+  triglycerideOf,
+  type Fat,
+  type FatFromCertificateInput,
+  type FatFromProfileInput,
+  type IodineValueFromProfileInput,
+  type SaponificationValueFromProfileInput,
+} from '../fats/index.js';
+import {
+  alkaliContentOf,
+  hydroxideFromOxideGrade,
+  kohFromNaoh,
+  lyeStrengthFromMixing,
+  naohFromKoh,
+} from '../lye/index.js';
+import { valueIn, type MassInput, type Quantity, type UnitFor } from '../quantities/index.js';
+import { alkaliDemandOf, planLye } from '../saponification/index.js';
+
+/** A fat in a check: the id of a published one, a certificate, or a profile. */
+export type CheckFat =
+  | string
+  | { readonly certificate: FatFromCertificateInput; readonly profile?: never }
+  | { readonly profile: FatFromProfileInput; readonly certificate?: never };
+
+/** A fat in a check, with its mass. */
+export interface CheckCharge {
+  readonly fat: CheckFat;
+  readonly mass: MassInput;
+}
+
+/** What each tested function is given in a check: its own input, with fats and functions' lists as plain data. */
+export interface CallInputs {
+  readonly valueIn: { readonly quantity: Quantity; readonly unit: UnitFor<Quantity> };
+  readonly molarMassOf: { readonly formula: string };
+  readonly fattyAcidOf: { readonly acid: FattyAcid };
+  readonly triglycerideOf: { readonly acid: FattyAcid };
+  readonly saponificationValueFromProfile: SaponificationValueFromProfileInput;
+  readonly iodineValueFromProfile: IodineValueFromProfileInput;
+  readonly saponificationValueOf: { readonly fat: CheckFat };
+  readonly naohFromKoh: Parameters<typeof naohFromKoh>[0];
+  readonly kohFromNaoh: Parameters<typeof kohFromNaoh>[0];
+  readonly alkaliContentOf: Parameters<typeof alkaliContentOf>[0];
+  readonly hydroxideFromOxideGrade: Parameters<typeof hydroxideFromOxideGrade>[0];
+  readonly lyeStrengthFromMixing: Parameters<typeof lyeStrengthFromMixing>[0];
+  readonly alkaliDemandOf: { readonly charge: readonly CheckCharge[] };
+  readonly planLye: Omit<Parameters<typeof planLye>[0], 'fats'> & { readonly fats: readonly CheckCharge[] };
+}
+
+/** Name of a function that checks test. */
+export type CallName = keyof CallInputs;
+
+/** Each function behind its name. An adaptor passes its inputs on and reckons nothing. */
+const calls: { readonly [C in CallName]: (inputs: CallInputs[C]) => unknown } = {
+  valueIn: ({ quantity, unit }) => ({ value: { [unit]: valueIn(quantity, unit) } }),
+  molarMassOf: ({ formula }) => molarMassOf(formula),
+  fattyAcidOf: ({ acid }) => fattyAcidOf(acid),
+  triglycerideOf: ({ acid }) => triglycerideOf(acid),
+  saponificationValueFromProfile,
+  iodineValueFromProfile,
+  saponificationValueOf: (inputs) => saponificationValueOf(fatOf(inputs.fat)),
+  naohFromKoh,
+  kohFromNaoh,
+  alkaliContentOf,
+  hydroxideFromOxideGrade,
+  lyeStrengthFromMixing,
+  alkaliDemandOf: ({ charge }) => alkaliDemandOf(charge.map(weighed)),
+  planLye: (inputs) => planLye({ ...inputs, fats: inputs.fats.map(weighed) }),
+};
+
+/** The result of the function that a check names, given its inputs. */
+export function resultOf<C extends CallName>(call: C, inputs: CallInputs[C]): unknown {
+  return calls[call](inputs);
+}
+
+function weighed(part: CheckCharge): { readonly fat: Fat; readonly mass: MassInput } {
+  return { fat: fatOf(part.fat), mass: part.mass };
+}
+
+function fatOf(described: CheckFat): Fat {
+  if (typeof described === 'string') return fat(described);
+  return described.certificate === undefined
+    ? fatFromProfile(described.profile)
+    : fatFromCertificate(described.certificate);
+}
