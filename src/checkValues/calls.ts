@@ -36,7 +36,7 @@ export interface CheckCharge {
   readonly mass: MassInput;
 }
 
-/** What each tested function is given in a check: its own input, with fats and functions' lists as plain data. */
+/** What each tested function is given in a check: its own input, with fats as plain data. */
 export interface CallInputs {
   readonly valueIn: { readonly quantity: Quantity; readonly unit: UnitFor<Quantity> };
   readonly molarMassOf: { readonly formula: string };

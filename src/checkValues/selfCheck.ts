@@ -108,7 +108,7 @@ function compared(row: CheckValue): Comparison {
 }
 
 function rangeInWords(low: string | null, high: string | null): string {
-  if (low === null) return `at most ${high ?? 'anything'}`;
+  if (low === null) return `at most ${String(high)}`;
   return high === null ? `at least ${low}` : `${low} to ${high}`;
 }
 

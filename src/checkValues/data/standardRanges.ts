@@ -32,7 +32,8 @@ const FURTHER: Readonly<Record<string, readonly Limits[]>> = {
  *
  * The rows are made from the record of the fat, not typed again. They are a check all the same: profile and ranges are
  * separate columns of the standards, and the functions tested are given the profile only. Unsaponifiable matter is
- * left out, so a value may run high.
+ * left out, so a value may run high. Iodine values of profiles without a double bond are passed over: zero checks
+ * nothing.
  */
 export const standardRangeChecks: readonly CheckValue[] = fats.flatMap(checksOf);
 
@@ -47,14 +48,22 @@ function checksOf(listing: FatListing): readonly CheckValue[] {
   return [
     ...about('saponificationValue'),
     ...(kind === 'free-fatty-acid' ? about('acidValue') : []),
-    ...about('iodineValue'),
+    ...(cells.some(isUnsaturated) ? about('iodineValue') : []),
   ];
+}
+
+function isShare({ unit }: PublishedCell): boolean {
+  return unit === 'percent of fatty acids';
+}
+
+function isUnsaturated(cell: PublishedCell): boolean {
+  return isShare(cell) && cell.high?.gt(0) === true && !/:0\b/.test(cell.of);
 }
 
 type Profile = SaponificationValueFromProfileInput['profile'];
 
 function profileIn(cells: readonly PublishedCell[]): Profile | undefined {
-  const shares = cells.filter(({ unit }) => unit === 'percent of fatty acids');
+  const shares = cells.filter(isShare);
   if (shares.length === 0) return undefined;
   return Object.fromEntries(shares.map(({ of, low, high }) => [of, { low: text(low), high: text(high) }]));
 }

@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import { checkValues, knownDisagreements, outcomeOf, selfCheck } from 'laurate/check-values';
+
+const rows = checkValues.map((row) => ({ row, outcome: outcomeOf(row) }));
+
+describe('published figures', () => {
+  it.each(rows)('$row.call: $row.id ($row.source)', ({ row, outcome }) => {
+    if (row.id in knownDisagreements) {
+      expect(outcome, 'a listed disagreement that has gone must leave the list').toMatchObject({
+        met: false,
+        known: knownDisagreements[row.id],
+      });
+    } else {
+      expect(outcome).toMatchObject({ met: true });
+      expect(outcome).not.toHaveProperty('known');
+    }
+  });
+});
+
+describe('selfCheck', () => {
+  it('gives the same rows, and counts them', () => {
+    const { rows: outcomes, met, known, total } = selfCheck();
+    expect(outcomes).toEqual(rows.map(({ outcome }) => outcome));
+    expect(total).toBe(checkValues.length);
+    expect(known).toBe(Object.keys(knownDisagreements).length);
+    expect(met + known).toBe(total);
+  });
+});
+
+describe('outcomeOf can fail', () => {
+  const molarMass = {
+    id: 'own-row',
+    call: 'molarMassOf',
+    inputs: { formula: 'NaOH' },
+    result: 'molarMass',
+    unit: 'gPerMol',
+    why: 'a row made to fail',
+    source: 'iupac-2021',
+    where: 'nowhere',
+    obtained: 'derived',
+  } as const;
+
+  it.each([
+    ['above the tolerance', { printed: '39.996', expected: '39.996', tolerance: '0.0009' }, '0.001'],
+    ['below the tolerance', { printed: '39.998', expected: '39.998', tolerance: '0.0009' }, '-0.001'],
+    ['above a range', { printed: '-39', expectedRange: [null, '39'] as const }, '0.997'],
+    ['below a range', { printed: '40-', expectedRange: ['40', null] as const }, '-0.003'],
+  ])('a figure %s', (_, expectation, deviation) => {
+    expect(outcomeOf({ ...molarMass, ...expectation })).toMatchObject({ met: false, deviation });
+  });
+
+  const bounds = {
+    ...molarMass,
+    call: 'saponificationValueOf',
+    inputs: {
+      fat: {
+        certificate: {
+          name: 'a lot',
+          kind: 'triglyceride',
+          saponificationValue: { low: { mgKohPerG: '190' }, high: { mgKohPerG: '200' } },
+        },
+      },
+    },
+    result: 'saponificationValue',
+    unit: 'mgKohPerG',
+  } as const;
+
+  it.each([
+    ['189', '-1'],
+    ['201', '1'],
+  ])('an observation of %s outside the bounds', (observed, deviation) => {
+    expect(outcomeOf({ ...bounds, printed: observed, expectedInside: observed })).toMatchObject({
+      met: false,
+      deviation,
+    });
+  });
+
+  it('but an end of a range, of bounds and of a tolerance is within', () => {
+    expect(outcomeOf({ ...molarMass, printed: '39.997-', expectedRange: ['39.997', null] }).met).toBe(true);
+    expect(outcomeOf({ ...molarMass, printed: '-39.997', expectedRange: [null, '39.997'] }).met).toBe(true);
+    expect(outcomeOf({ ...bounds, printed: '190', expectedInside: '190' }).met).toBe(true);
+    expect(outcomeOf({ ...bounds, printed: '200', expectedInside: '200' }).met).toBe(true);
+    expect(outcomeOf({ ...molarMass, printed: '40', expected: '40', tolerance: '0.003' }).met).toBe(true);
+  });
+
+  it('and reads equivalents, which run the other way', () => {
+    const equivalents = { ...bounds, unit: 'saponificationEquivalent', printed: '300', expectedInside: '300' } as const;
+    expect(outcomeOf(equivalents)).toMatchObject({ met: false, expected: '300' });
+    expect(outcomeOf({ ...equivalents, printed: '290', expectedInside: '290' }).met).toBe(true);
+  });
+
+  it.each([
+    [['1', '2'], '1 to 2'],
+    [[null, '2'], 'at most 2'],
+    [['1', null], 'at least 1'],
+  ] as const)('says the range %j in words', (expectedRange, words) => {
+    expect(outcomeOf({ ...molarMass, printed: '', expectedRange }).expected).toBe(words);
+  });
+});

@@ -1,0 +1,75 @@
+import { Decimal } from 'decimal.js';
+import { describe, expect, it } from 'vitest';
+import { checkValues, knownDisagreements } from 'laurate/check-values';
+import { chemistryChecks } from '../../src/checkValues/data/chemistry.js';
+import { handbookFatChecks } from '../../src/checkValues/data/handbookFats.js';
+import { lyeChecks } from '../../src/checkValues/data/lye.js';
+import { quantityChecks } from '../../src/checkValues/data/quantities.js';
+import { sampledFatChecks } from '../../src/checkValues/data/sampledFats.js';
+import { saponificationChecks } from '../../src/checkValues/data/saponification.js';
+import { standardRangeChecks } from '../../src/checkValues/data/standardRanges.js';
+import { sources } from '../../src/sources/index.js';
+
+describe('the rows', () => {
+  it('are as many as were carried over, file by file', () => {
+    const counts = {
+      quantities: quantityChecks.length,
+      chemistry: chemistryChecks.length,
+      handbookFats: handbookFatChecks.length,
+      sampledFats: sampledFatChecks.length,
+      standardRanges: standardRangeChecks.length,
+      lye: lyeChecks.length,
+      saponification: saponificationChecks.length,
+    };
+    expect(counts).toEqual({
+      quantities: 6,
+      chemistry: 94,
+      handbookFats: 35,
+      sampledFats: 85,
+      standardRanges: 133,
+      lye: 9,
+      saponification: 47,
+    });
+    expect(checkValues).toHaveLength(Object.values(counts).reduce((sum, count) => sum + count, 0));
+  });
+
+  it('have names of their own, in kebab-case', () => {
+    const ids = checkValues.map((row) => row.id);
+    expect(ids).toEqual([...new Set(ids)]);
+    for (const id of ids) expect(id).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
+  });
+
+  it('are plain data: JSON gives them back unchanged', () => {
+    expect(JSON.parse(JSON.stringify(checkValues))).toEqual(checkValues);
+  });
+
+  it('cite a publication of the bibliography, and a place in it', () => {
+    for (const { id, source, where } of checkValues) {
+      expect(sources([source]), id).toHaveLength(1);
+      expect(where, id).not.toBe('');
+    }
+  });
+
+  it('expect what is printed, unless they say what is wrong with it', () => {
+    for (const row of checkValues) {
+      if ('expectedInside' in row) {
+        expect(row.expectedInside, row.id).toBe(row.printed);
+      } else if ('expectedRange' in row) {
+        expect(row.printed, row.id).toBe(row.expectedRange.map((limit) => limit ?? '').join('-'));
+      } else {
+        const asPrinted = new Decimal(row.printed).times(row.times ?? 1);
+        expect(asPrinted.eq(row.expected), row.id).toBe(row.misprint === undefined);
+      }
+    }
+  });
+});
+
+describe('the known disagreements', () => {
+  it('are rows, each with a reason', () => {
+    const ids = new Set(checkValues.map((row) => row.id));
+    for (const [id, reason] of Object.entries(knownDisagreements)) {
+      expect(ids, id).toContain(id);
+      expect(reason.length, id).toBeGreaterThan(20);
+    }
+  });
+});
