@@ -72,8 +72,10 @@ export const knownDisagreements: Readonly<Record<string, string>> = {
   'crc-02-iodine-value': TYPICAL,
   'crc-04-iodine-value': TYPICAL,
   'crc-05-iodine-value': TYPICAL,
-  'crc-07-iodine-value': `${TYPICAL} The profile lists no linoleic acid, of which coconut oil holds 1 to 2.5 %.`,
-  'crc-08-iodine-value': `${TYPICAL} The profile, with 49.6 % oleic acid, is not that of common maize oil.`,
+  'crc-07-iodine-value':
+    'A typical value of the handbook set beside the acids of some sample; only the printed digits are allowed for. The profile lists no linoleic acid, of which coconut oil holds 1 to 2.5 %.',
+  'crc-08-iodine-value':
+    'A typical value of the handbook set beside the acids of some sample; only the printed digits are allowed for. The profile, with 49.6 % oleic acid, is not that of common maize oil.',
   'crc-10-iodine-value': TYPICAL,
   'crc-11-iodine-value': TYPICAL,
   'crc-13-saponification-value':
@@ -84,7 +86,8 @@ export const knownDisagreements: Readonly<Record<string, string>> = {
   'crc-16-iodine-value': TYPICAL,
   'crc-19-iodine-value':
     'Conjugated double bonds count in full here, while the method behind the printed value takes up less iodine.',
-  'crc-20-iodine-value': `${TYPICAL} The profile lists no linoleic acid, of which neem oil holds several per cent.`,
+  'crc-20-iodine-value':
+    'A typical value of the handbook set beside the acids of some sample; only the printed digits are allowed for. The profile lists no linoleic acid, of which neem oil holds several per cent.',
 
   // Calculated values, recalled
   'azam-02-iodine-value':

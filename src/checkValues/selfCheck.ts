@@ -8,7 +8,7 @@ import { knownDisagreements } from './knownDisagreements.js';
 
 /** One published figure against the library. */
 export interface CheckOutcome {
-  /** Name of the row in `checkValues`. */
+  /** Name of the row in `checkValues()`. */
   readonly id: string;
   /** The public function tested. */
   readonly call: string;
@@ -50,7 +50,7 @@ export interface SelfCheck {
  * ```
  */
 export function selfCheck(): SelfCheck {
-  const rows = frozen(checkValues.map(outcomeOf));
+  const rows = frozen(checkValues().map(outcomeOf));
   return frozen({
     rows,
     met: rows.filter((row) => row.met).length,
@@ -62,7 +62,7 @@ export function selfCheck(): SelfCheck {
 /**
  * Runs one published figure.
  *
- * @param row - a row of `checkValues`, or one of your own
+ * @param row - a row of `checkValues()`, or one of your own
  * @returns what was got beside what is printed
  */
 export function outcomeOf(row: CheckValue): CheckOutcome {

@@ -1,9 +1,6 @@
 import { frozen, refuse, suggestion, type Decimal } from '../numbers/index.js';
-import { fattyAcidNames } from './data/fattyAcidNames.js';
+import { FATTY_ACIDS, type FattyAcid } from './data/fattyAcids.js';
 import { molarMass } from './molarMass.js';
-
-/** A fatty acid by lipid number: carbons, double bonds, and what sets it apart. */
-export type FattyAcid = keyof typeof fattyAcidNames;
 
 /** What the calculations need to know of a fatty acid. */
 export interface FattyAcidFigures {
@@ -21,19 +18,15 @@ export interface FattyAcidFigures {
 const LIPID_NUMBER = /^C(\d+):(\d+)(?:-(iso|anteiso|oxo|conj|OH))?$/;
 const known = new Map<FattyAcid, FattyAcidFigures>();
 
-/** Whether a text names a fatty acid on file. */
-export function isFattyAcid(id: string): id is FattyAcid {
-  return Object.hasOwn(fattyAcidNames, id);
-}
-
 /**
  * Reads the name of a fatty acid.
  *
  * @throws CalculationError `unknown-acid`, with the path and a suggestion
  */
 export function readFattyAcid(path: string, id: unknown): FattyAcid {
-  if (typeof id === 'string' && isFattyAcid(id)) return id;
-  const near = typeof id === 'string' ? suggestion(id, Object.keys(fattyAcidNames)) : '';
+  const found = FATTY_ACIDS.find((acid) => acid === id);
+  if (found !== undefined) return found;
+  const near = typeof id === 'string' ? suggestion(id, FATTY_ACIDS) : '';
   return refuse('unknown-acid', path, `a fatty acid by lipid number, as C12:0 or C18:1-OH${near}`, id);
 }
 

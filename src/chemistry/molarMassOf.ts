@@ -38,4 +38,4 @@ export function molarMassOf(formula: string): MolarMassResult {
   return frozen({ molarMass: frozen({ gPerMol: molarMass(formula) }), basis: BASIS, edition: EDITION });
 }
 
-const BASIS: readonly SourceId[] = ['iupac-2021'];
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021']);

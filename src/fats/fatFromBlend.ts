@@ -1,9 +1,8 @@
-import { frozen, readList, readShape, readText, refuse, ZERO, type Decimal } from '../numbers/index.js';
-import { readMass, type Estimate, type MassInput, type SaponificationValue } from '../quantities/index.js';
-import { EDITION, type SourceId } from '../sources/index.js';
+import { frozen, readList, readShape, readText, refuse, ZERO } from '../numbers/index.js';
+import { readMass, type MassInput } from '../quantities/index.js';
+import { blendOf } from './blend.js';
 import { expandedCharges, type FatCharge } from './fatCharges.js';
-import type { BlendPart, Fat, FatBlend } from './fat.js';
-import { knownFat } from './knownFat.js';
+import type { Fat, FatBlend } from './fat.js';
 import { readFat } from './readFat.js';
 
 /** Input of {@link fatFromBlend}. */
@@ -50,27 +49,4 @@ export function fatFromBlend(input: FatFromBlendInput): FatBlend {
     name,
     singles.map(({ fat, grams }) => frozen({ fat, share: frozen({ percent: grams.times(100).div(total) }) })),
   );
-}
-
-/** A blend of parts whose shares add up. */
-export function blendOf(name: string, parts: readonly BlendPart[]): FatBlend {
-  const mean = (end: keyof Estimate<unknown>): SaponificationValue => {
-    const sum = parts.reduce(
-      (total: Decimal, { fat, share }) => total.plus(fat.saponificationValue[end].mgKohPerG.times(share.percent)),
-      ZERO,
-    );
-    return frozen({ mgKohPerG: sum.div(100) });
-  };
-  return knownFat({
-    kind: 'blend',
-    name,
-    from: 'blend',
-    saponificationValue: frozen({ low: mean('low'), likely: mean('likely'), high: mean('high') }),
-    parts: frozen(parts),
-    notes: frozen(
-      parts.flatMap(({ fat }) => fat.notes.map((note) => frozen({ ...note, text: `${fat.name}: ${note.text}` }))),
-    ),
-    basis: frozen<readonly SourceId[]>([...new Set(parts.flatMap(({ fat }) => fat.basis))]),
-    edition: EDITION,
-  });
 }

@@ -1,11 +1,10 @@
-import { frozen, readShape, readText, readWord, refuse, ZERO, type Remark } from '../numbers/index.js';
+import { frozen, readShape, readText, readWord, refuse, ZERO, type Remark, type Decimal } from '../numbers/index.js';
 import {
-  mapEstimate,
+  mapEnds,
   readIodineValue,
   readPercent,
   readQuantity,
   readRanged,
-  readSaponificationValue,
   readSaponificationValueRange,
   saponificationValueUnits,
   type Estimate,
@@ -22,7 +21,7 @@ import { EDITION, type SourceId } from '../sources/index.js';
 import type { Fat, SingleFat } from './fat.js';
 import { FAT_KINDS, type FatKind } from './fatKind.js';
 import { knownFat } from './knownFat.js';
-import { NO_FREE_ACID, NO_UNCERTAINTY } from './notes.js';
+import { ALL_ACID, MIDDLE_ACID_VALUE, NO_FREE_ACID, NO_UNCERTAINTY } from './notes.js';
 import { readFat } from './readFat.js';
 
 /** An uncertainty of a saponification value; an equivalent is no unit for it, because it runs the other way. */
@@ -90,22 +89,25 @@ export function fatFromCertificate(input: FatFromCertificateInput): SingleFat {
   const kind =
     like !== undefined && fields['kind'] === undefined ? like.kind : readWord('kind', fields['kind'], FAT_KINDS);
   const { value, notes } = readCertified(fields['saponificationValue'], fields['uncertainty']);
-  const acid = readAcidValue(kind, fields['acidValue'], value);
+  const acid = readAcidValue(kind, fields['acidValue'], value, like);
   const iodineValue = readIodineValues(fields['iodineValue']) ?? like?.iodineValue;
-  return knownFat({
-    name,
-    kind,
-    saponificationValue: value,
-    acidValue: acid.value,
-    unsaponifiable: readShareOr('unsaponifiable', fields['unsaponifiable'], like?.unsaponifiable),
-    moisture: readShareOr('moisture', fields['moisture'], like?.moisture),
-    ...(iodineValue === undefined ? {} : { iodineValue }),
-    ...(like?.profile === undefined ? {} : { profile: like.profile }),
-    from: 'certificate',
-    notes: frozen([...notes, ...acid.notes]),
-    basis: frozen<readonly SourceId[]>([...new Set<SourceId>(['iupac-2021', ...(like?.basis ?? [])])]),
-    edition: EDITION,
-  });
+  return knownFat(
+    {
+      name,
+      kind,
+      saponificationValue: value,
+      acidValue: acid.value,
+      unsaponifiable: readShareOr('unsaponifiable', fields['unsaponifiable'], like?.unsaponifiable),
+      moisture: readShareOr('moisture', fields['moisture'], like?.moisture),
+      ...(iodineValue === undefined ? {} : { iodineValue }),
+      ...(like?.profile === undefined ? {} : { profile: like.profile }),
+      from: 'certificate',
+      notes: frozen([...notes, ...acid.notes]),
+      basis: frozen<readonly SourceId[]>([...new Set<SourceId>(['iupac-2021', ...(like?.basis ?? [])])]),
+      edition: EDITION,
+    },
+    'uncertainty',
+  );
 }
 
 function readLike(value: unknown): SingleFat | undefined {
@@ -129,7 +131,7 @@ function readCertified(value: unknown, uncertainty: unknown): Certified {
     uncertainty === undefined ? ZERO : readQuantity('uncertainty', uncertainty, linearUnits(), { min: 0, max: 100 });
   const ends = { low: read.low.minus(half), likely: read.likely, high: read.high.plus(half) };
   return {
-    value: mapEstimate(ends, (mgKohPerG) => frozen({ mgKohPerG })),
+    value: mapEnds(ends, (mgKohPerG) => frozen({ mgKohPerG })),
     notes: single && uncertainty === undefined ? [NO_UNCERTAINTY] : [],
   };
 }
@@ -144,34 +146,49 @@ interface AcidValue {
   readonly notes: readonly Remark[];
 }
 
-function readAcidValue(kind: FatKind, value: unknown, saponification: Estimate<SaponificationValue>): AcidValue {
-  const allAcid = kind === 'free-fatty-acid' || kind === 'rosin';
+function readAcidValue(
+  kind: FatKind,
+  value: unknown,
+  saponification: Estimate<SaponificationValue>,
+  like: SingleFat | undefined,
+): AcidValue {
+  const isAllAcid = kind === 'free-fatty-acid' || kind === 'rosin';
   if (value === undefined) {
-    return allAcid
-      ? { value: saponification.likely, notes: [] }
-      : { value: frozen({ mgKohPerG: ZERO }), notes: [NO_FREE_ACID] };
+    if (isAllAcid) return { value: saponification.likely, notes: [] };
+    const other = like?.kind === kind ? like.acidValue.mgKohPerG : ZERO;
+    if (other.isZero()) return { value: frozen({ mgKohPerG: ZERO }), notes: [NO_FREE_ACID] };
+    return { value: withinSaponification(other, saponification), notes: [] };
   }
-  const most = saponification.high.mgKohPerG;
-  const read = readRanged('acidValue', value, (at, part) =>
-    readSaponificationValue(at, part, { min: 0, max: most.toString() }),
-  );
-  if (allAcid) return { value: saponification.likely, notes: [] };
-  const middle = read.likely;
-  if (middle.gt(saponification.low.mgKohPerG)) {
-    refuse('out-of-range', 'acidValue', 'at most the saponification value', middle.toString());
+  const read = readSaponificationValueRange('acidValue', value, { min: 0, max: 700 });
+  if (isAllAcid) return { value: saponification.likely, notes: [ALL_ACID] };
+  return {
+    value: withinSaponification(read.likely, saponification),
+    notes: read.low.eq(read.high) ? [] : [MIDDLE_ACID_VALUE],
+  };
+}
+
+/** No lot may hold more acid than its saponification value. */
+function withinSaponification(acid: Decimal, { low }: Estimate<SaponificationValue>): SaponificationValue {
+  if (acid.gt(low.mgKohPerG)) {
+    refuse(
+      'out-of-range',
+      'acidValue',
+      `at most the saponification value, ${low.mgKohPerG.toString()} mgKohPerG`,
+      acid.toString(),
+    );
   }
-  return { value: frozen({ mgKohPerG: middle }), notes: [] };
+  return frozen({ mgKohPerG: acid });
 }
 
 function readIodineValues(value: unknown): Estimate<IodineValue> | undefined {
   if (value === undefined) return undefined;
-  return mapEstimate(readRanged('iodineValue', value, readIodineValue), (gI2Per100g) => frozen({ gI2Per100g }));
+  return mapEnds(readRanged('iodineValue', value, readIodineValue), (gI2Per100g) => frozen({ gI2Per100g }));
 }
 
 function readShareOr(path: string, value: unknown, other: Estimate<Fraction> | undefined): Estimate<Fraction> {
   if (value === undefined && other !== undefined) return other;
   const share = value === undefined ? { percent: 0 } : value;
-  return mapEstimate(
+  return mapEnds(
     readRanged(path, share, (at, part) => readPercent(at, part, { min: 0, max: 99 })),
     (percent) => frozen({ percent }),
   );

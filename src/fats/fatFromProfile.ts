@@ -1,5 +1,5 @@
 import { frozen, readShape, readText, readWord, ZERO } from '../numbers/index.js';
-import { mapEstimate, type FractionInput, type Ranged } from '../quantities/index.js';
+import { mapEnds, type FractionInput, type Ranged } from '../quantities/index.js';
 import { EDITION } from '../sources/index.js';
 import type { SingleFat } from './fat.js';
 import { PROFILE_KINDS, type ProfileKind } from './fatKind.js';
@@ -56,23 +56,26 @@ export function fatFromProfile(input: FatFromProfileInput): SingleFat {
   const unsaponifiable = readUnsaponifiable(fields['unsaponifiable']);
   const exact = saponificationValueOfProfile(rows, kind, unsaponifiable).saponificationValue;
   const saponificationValue = spreadOf(exact.likely, exact);
-  return knownFat({
-    name,
-    kind,
-    saponificationValue,
-    acidValue: kind === 'free-fatty-acid' ? saponificationValue.likely : frozen({ mgKohPerG: ZERO }),
-    unsaponifiable: unsaponifiableInResult(unsaponifiable),
-    moisture: mapEstimate({ low: ZERO, likely: ZERO, high: ZERO }, (percent) => frozen({ percent })),
-    iodineValue: iodineValueOfProfile(rows, kind),
-    profile: profileInResult(rows),
-    from: 'profile',
-    notes: frozen([
-      ...notes,
-      SPREAD_CONVENTION,
-      ...(fields['unsaponifiable'] === undefined ? [NO_UNSAPONIFIABLE] : []),
-      ...(kind === 'free-fatty-acid' ? [] : [NO_FREE_ACID]),
-    ]),
-    basis: frozen(['iupac-2021', 'laurate-convention'] as const),
-    edition: EDITION,
-  });
+  return knownFat(
+    {
+      name,
+      kind,
+      saponificationValue,
+      acidValue: kind === 'free-fatty-acid' ? saponificationValue.likely : frozen({ mgKohPerG: ZERO }),
+      unsaponifiable: unsaponifiableInResult(unsaponifiable),
+      moisture: mapEnds({ low: ZERO, likely: ZERO, high: ZERO }, (percent) => frozen({ percent })),
+      iodineValue: iodineValueOfProfile(rows, kind),
+      profile: profileInResult(rows),
+      from: 'profile',
+      notes: frozen([
+        ...notes,
+        SPREAD_CONVENTION,
+        ...(fields['unsaponifiable'] === undefined ? [NO_UNSAPONIFIABLE] : []),
+        ...(kind === 'free-fatty-acid' ? [] : [NO_FREE_ACID]),
+      ]),
+      basis: frozen(['iupac-2021', 'laurate-convention'] as const),
+      edition: EDITION,
+    },
+    'unsaponifiable',
+  );
 }

@@ -31,7 +31,7 @@ export interface FattyAcidResult {
   readonly edition: string;
 }
 
-const BASIS: readonly SourceId[] = ['iupac-2021'];
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021']);
 
 /**
  * A pure fatty acid by its lipid number.

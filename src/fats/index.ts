@@ -16,7 +16,7 @@ export {
   type IodineValueFromProfileInput,
   type IodineValueFromProfileResult,
 } from './iodineValueFromProfile.js';
-export type { AcidShare, FattyAcidProfile, FattyAcidProfileInput, ProfileBasis } from './profile.js';
+export type { AcidShare, FattyAcidProfile, FattyAcidProfileInput, GivenProfile, ProfileBasis } from './profile.js';
 export { profileSummaryOf, type ProfileSummary } from './profileSummaryOf.js';
 export { fat } from './publishedFat.js';
 export { readFat } from './readFat.js';

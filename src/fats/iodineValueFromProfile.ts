@@ -1,6 +1,6 @@
 import { molarMass } from '../chemistry/index.js';
 import { Decimal, frozen, noted, readShape, readWord, ZERO, type Remark, type Steps } from '../numbers/index.js';
-import { mapEstimate, type Estimate, type IodineValue } from '../quantities/index.js';
+import { mapEnds, type Estimate, type IodineValue } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { fatMassOfAcids } from './acidsPerGram.js';
 import { iodineValueCoefficients } from './data/iodineValueCoefficients.js';
@@ -10,6 +10,7 @@ import {
   readProfile,
   type FattyAcidProfile,
   type FattyAcidProfileInput,
+  type GivenProfile,
   type ProfileBasis,
   type ProfileRow,
 } from './profile.js';
@@ -30,11 +31,13 @@ export interface IodineValueFromProfileInput {
 export interface IodineValueFromProfileResult {
   readonly by: 'iodineValueFromProfile';
   /** The inputs as read. */
-  readonly given: { readonly profile: FattyAcidProfile; readonly kind: ProfileKind };
+  readonly given: { readonly profile: GivenProfile; readonly kind: ProfileKind; readonly per: ProfileBasis };
   /** By mass balance, with exact bounds for the profile given. */
   readonly iodineValue: Estimate<IodineValue>;
   /** The sum of published coefficients over the likely profile, to compare; none is published for waxes. */
   readonly publishedCoefficients?: { readonly iodineValue: IodineValue };
+  /** The profile as used. */
+  readonly profile: FattyAcidProfile;
   readonly notes: readonly Remark[];
   /** The publications behind the figures. */
   readonly basis: readonly SourceId[];
@@ -75,7 +78,8 @@ export function iodineValueFromProfileSteps(
 ): IodineValueFromProfileResult {
   const fields = readShape('input', input, ['profile', 'kind', 'per']);
   const kind = readWord('kind', fields['kind'], PROFILE_KINDS);
-  const { rows, notes } = readProfile('profile', fields['profile'], readProfileBasis(fields['per']));
+  const per = readProfileBasis(fields['per']);
+  const { rows, given, notes } = readProfile('profile', fields['profile'], per);
   const published = kind === 'wax-ester' ? undefined : coefficientSum(rows, kind);
   const iodineValue = iodineValueOfProfile(rows, kind);
   noted(
@@ -101,11 +105,12 @@ export function iodineValueFromProfileSteps(
   );
   return frozen({
     by: 'iodineValueFromProfile',
-    given: frozen({ profile: profileInResult(rows), kind }),
+    given: frozen({ profile: given, kind, per }),
     iodineValue,
     ...(published === undefined
       ? {}
       : { publishedCoefficients: frozen({ iodineValue: frozen({ gI2Per100g: published }) }) }),
+    profile: profileInResult(rows),
     notes: frozen([...notes, ...conjugationNotes(rows)]),
     basis: frozen(published === undefined ? (['iupac-2021'] as const) : (['iupac-2021', 'aocs-cd-1c-85'] as const)),
     edition: EDITION,
@@ -122,7 +127,7 @@ export function iodineValueOfProfile(rows: readonly ProfileRow[], kind: ProfileK
     under: ({ acid }) => new Decimal(b).div(acid.molarMass).plus(a),
   });
   const iodine = molarMass('I2').times(100);
-  return mapEstimate(ratio, (perGram) => frozen({ gI2Per100g: perGram.times(iodine) }));
+  return mapEnds(ratio, (perGram) => frozen({ gI2Per100g: perGram.times(iodine) }));
 }
 
 function coefficientSum(rows: readonly ProfileRow[], kind: 'triglyceride' | 'free-fatty-acid'): Decimal {

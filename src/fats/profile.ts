@@ -1,6 +1,7 @@
 import { fattyAcidFigures, readFattyAcid, type FattyAcid, type FattyAcidFigures } from '../chemistry/index.js';
 import {
   Decimal,
+  isDecimal,
   frozen,
   readFields,
   readNumber,
@@ -25,6 +26,9 @@ export type FattyAcidProfileInput = { readonly [A in FattyAcid]?: AcidShare };
 /** A fatty-acid profile in a result: every share with its bounds, percent by mass of all fatty acids. */
 export type FattyAcidProfile = { readonly [A in FattyAcid]?: Estimate<Fraction> };
 
+/** A fatty-acid profile as it came, in percent. */
+export type GivenProfile = { readonly [A in FattyAcid]?: Ranged<Fraction> };
+
 /** What a profile's shares are percent of. A profile per 100 g of oil sums to less than 100: glycerol takes the rest. */
 export type ProfileBasis = '100 g of fatty acids' | '100 g of oil';
 
@@ -36,6 +40,8 @@ export interface ProfileRow extends Estimate<Decimal> {
 /** A profile as read: its likely shares sum to one, and so does some choice inside its bounds. */
 export interface ReadProfile {
   readonly rows: readonly ProfileRow[];
+  /** The shares as they came, before scaling, in percent. */
+  readonly given: GivenProfile;
   readonly notes: readonly Remark[];
 }
 
@@ -45,20 +51,21 @@ const GREATEST_SUM = '1.005';
 // Of 100 g of oil 92 to 97 g are fatty acids, less what is unsaponifiable.
 const LEAST_SUM_OF_OIL = '0.75';
 
+const NOTHING_TO_SAY: readonly Remark[] = /* @__PURE__ */ frozen([]);
+
 interface Share {
   readonly low: Decimal;
   readonly high: Decimal;
   readonly likely?: Decimal;
 }
 
+const isObject = (value: unknown): boolean => typeof value === 'object' && value !== null && !isDecimal(value);
+
 const readFraction = (path: string, value: unknown): Decimal =>
-  (typeof value === 'object' && value !== null && !Decimal.isDecimal(value)
-    ? readPercent(path, value)
-    : readNumber(path, value, { min: 0, max: 100 })
-  ).div(100);
+  (isObject(value) ? readPercent(path, value) : readNumber(path, value, { min: 0, max: 100 })).div(100);
 
 function readShare(path: string, value: unknown): Share {
-  if (typeof value === 'object' && value !== null && !Decimal.isDecimal(value)) {
+  if (isObject(value)) {
     const fields = readFields(path, value);
     if ('low' in fields || 'high' in fields || 'likely' in fields) return readShareRange(path, value);
   }
@@ -103,12 +110,13 @@ export function readProfile(path: string, value: unknown, per: ProfileBasis = '1
     }));
   const lows = sum(shares.map(({ share }) => share.low));
   const highs = sum(shares.map(({ share }) => share.high));
-  if (lows.eq(highs)) return scaledPoints(path, shares, lows, per);
+  const given = givenProfile(shares);
+  if (lows.eq(highs)) return { ...scaledPoints(path, shares, lows, per), given };
   if (per === '100 g of oil')
     refuse('bad-shape', path, 'single shares where they are per 100 g of oil', 'a profile with ranges');
   if (lows.gt(1) || highs.lt(1))
     doesNotClose(path, 'ranges whose lows sum to at most 100 and whose highs to at least 100', lows, highs);
-  return { rows: likelyRows(path, shares), notes: [] };
+  return { rows: likelyRows(path, shares), given, notes: NOTHING_TO_SAY };
 }
 
 function sum(values: readonly Decimal[]): Decimal {
@@ -127,7 +135,12 @@ function doesNotClose(path: string, expected: string, low: Decimal, high: Decima
 
 type Shares = readonly { readonly acid: FattyAcidFigures; readonly share: Share }[];
 
-function scaledPoints(path: string, shares: Shares, total: Decimal, per: ProfileBasis): ReadProfile {
+function scaledPoints(
+  path: string,
+  shares: Shares,
+  total: Decimal,
+  per: ProfileBasis,
+): Pick<ReadProfile, 'rows' | 'notes'> {
   const ofOil = per === '100 g of oil';
   const least = ofOil ? LEAST_SUM_OF_OIL : LEAST_SUM;
   if (total.lt(least) || total.gt(GREATEST_SUM)) {
@@ -140,12 +153,12 @@ function scaledPoints(path: string, shares: Shares, total: Decimal, per: Profile
     const value = isWhole ? share.low : share.low.div(total);
     return frozen({ acid, low: value, likely: value, high: value });
   });
-  if (isWhole) return { rows, notes: [] };
+  if (isWhole) return { rows, notes: NOTHING_TO_SAY };
   const printed = total.times(100).toString();
   const text = ofOil
     ? `The profile is per 100 g of oil and sums to ${printed}; it was scaled to 100 % of the fatty acids.`
     : `The profile sums to ${printed} %; it was scaled to 100 %.`;
-  return { rows, notes: [frozen({ code: 'profile-scaled', text })] };
+  return { rows, notes: frozen([frozen({ code: 'profile-scaled', text })]) };
 }
 
 function likelyRows(path: string, shares: Shares): readonly ProfileRow[] {
@@ -163,9 +176,25 @@ function likelyRows(path: string, shares: Shares): readonly ProfileRow[] {
   );
 }
 
+const percent = (value: Decimal): Fraction => frozen({ percent: value.times(100) });
+
+function givenProfile(shares: Shares): GivenProfile {
+  return frozen(
+    Object.fromEntries(
+      shares.map(({ acid, share: { low, likely, high } }) => [
+        acid.id,
+        frozen({
+          low: percent(low),
+          ...(likely === undefined ? {} : { likely: percent(likely) }),
+          high: percent(high),
+        }),
+      ]),
+    ),
+  );
+}
+
 /** A profile as it stands in results, in percent. */
 export function profileInResult(rows: readonly ProfileRow[]): FattyAcidProfile {
-  const percent = (value: Decimal): Fraction => frozen({ percent: value.times(100) });
   return frozen(
     Object.fromEntries(
       rows.map(({ acid, low, likely, high }) => [

@@ -1,6 +1,6 @@
 import type { FattyAcidFigures, MolarMass } from '../chemistry/index.js';
 import { Decimal, frozen, type Remark, ONE } from '../numbers/index.js';
-import { mapEstimate, type ChainLength, type Estimate, type Fraction, type Unsaturation } from '../quantities/index.js';
+import { mapEnds, type ChainLength, type Estimate, type Fraction, type Unsaturation } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { readProfile, type FattyAcidProfileInput } from './profile.js';
 import { ratioOverProfile } from './profileRatio.js';
@@ -32,7 +32,7 @@ export interface ProfileSummary {
   readonly edition: string;
 }
 
-const BASIS: readonly SourceId[] = ['iupac-2021'];
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021']);
 
 const isSaturated = (acid: FattyAcidFigures): boolean => acid.doubleBonds === 0 && !acid.hydroxy;
 
@@ -63,7 +63,7 @@ export function profileSummaryOf(profile: FattyAcidProfileInput): ProfileSummary
       under: ({ acid }) => ONE.div(acid.molarMass),
     });
   const share = (belongs: (acid: FattyAcidFigures) => boolean): Estimate<Fraction> =>
-    mapEstimate(ratioOverProfile(rows, { over: ({ acid }) => new Decimal(belongs(acid) ? 100 : 0) }), (percent) =>
+    mapEnds(ratioOverProfile(rows, { over: ({ acid }) => new Decimal(belongs(acid) ? 100 : 0) }), (percent) =>
       frozen({ percent }),
     );
   const saturated = (from: number, to: number): Estimate<Fraction> =>
@@ -72,11 +72,11 @@ export function profileSummaryOf(profile: FattyAcidProfileInput): ProfileSummary
   const mean = (n: Decimal): MolarMass => frozen({ gPerMol: ONE.div(n) });
   return frozen({
     meanMolarMass: frozen({ low: mean(mol.high), likely: mean(mol.likely), high: mean(mol.low) }),
-    meanChainLength: mapEstimate(
+    meanChainLength: mapEnds(
       perMole((acid) => acid.carbons),
       (carbonsPerAcid) => frozen({ carbonsPerAcid }),
     ),
-    meanUnsaturation: mapEstimate(
+    meanUnsaturation: mapEnds(
       perMole((acid) => acid.doubleBonds),
       (doubleBondsPerAcid) => frozen({ doubleBondsPerAcid }),
     ),

@@ -1,5 +1,5 @@
 import { Decimal, frozen, refuse, suggestion, ZERO, type Remark } from '../numbers/index.js';
-import { mapEstimate, type Estimate, type IodineValue, type SaponificationValue } from '../quantities/index.js';
+import { mapEnds, type Estimate, type IodineValue, type SaponificationValue } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { fats, type FatListing, type PublishedFatId } from './data/fatNames.js';
 import { publishedFats, type PublishedFat, type PublishedLimits } from './data/publishedFats.js';
@@ -52,7 +52,7 @@ export function fat(idOrSynonym: PublishedFatId | (string & {})): SingleFat {
     return refuse('unknown-fat', 'fat', `the id or a name of a published fat${near(idOrSynonym)}`, idOrSynonym);
   const kept = made.get(listing.id);
   if (kept !== undefined) return kept;
-  const fresh = fromPublished(listing, publishedFats[listing.id]);
+  const fresh = fromPublished(listing, publishedFats()[listing.id]);
   made.set(listing.id, fresh);
   return fresh;
 }
@@ -83,7 +83,7 @@ function fromPublished(listing: FatListing, row: PublishedFat): SingleFat {
     saponificationValue: value.estimate,
     acidValue: acid.value,
     unsaponifiable: unsaponifiableInResult(unsaponifiable),
-    moisture: mapEstimate({ low: ZERO, likely: ZERO, high: ZERO }, (percent) => frozen({ percent })),
+    moisture: mapEnds({ low: ZERO, likely: ZERO, high: ZERO }, (percent) => frozen({ percent })),
     ...iodineValueOf(listing, row, rows),
     ...(rows === undefined ? {} : { profile: profileInResult(rows) }),
     from: value.from,
@@ -156,7 +156,7 @@ function withinBounds(
     said.push(notes.disagreement(fromProfile.toFixed(1), low.toString(), high.toString()));
   }
   return {
-    estimate: mapEstimate({ low, likely, high }, (mgKohPerG) => frozen({ mgKohPerG })),
+    estimate: mapEnds({ low, likely, high }, (mgKohPerG) => frozen({ mgKohPerG })),
     from: 'standard',
     notes: said,
   };
@@ -174,7 +174,7 @@ function iodineValueOf(
   const { low, high } = bounds;
   const likely =
     exact === undefined ? low.plus(high).div(2) : Decimal.min(Decimal.max(exact.likely.gI2Per100g, low), high);
-  return { iodineValue: mapEstimate({ low, likely, high }, (gI2Per100g) => frozen({ gI2Per100g })) };
+  return { iodineValue: mapEnds({ low, likely, high }, (gI2Per100g) => frozen({ gI2Per100g })) };
 }
 
 function acidValueOf(

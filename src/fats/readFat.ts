@@ -1,3 +1,4 @@
+import { readFattyAcid } from '../chemistry/index.js';
 import {
   frozen,
   readFields,
@@ -10,7 +11,7 @@ import {
   type Remark,
 } from '../numbers/index.js';
 import {
-  mapEstimate,
+  mapEnds,
   readIodineValue,
   readPercent,
   readRanged,
@@ -20,16 +21,20 @@ import {
   type Fraction,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
+import { blendOf } from './blend.js';
 import type { BlendPart, Fat, FatBlend, SingleFat } from './fat.js';
 import { FAT_KINDS } from './fatKind.js';
 import { isKnownFat, knownFat } from './knownFat.js';
-import { profileInResult, readProfile } from './profile.js';
+import type { FattyAcidProfile } from './profile.js';
 
 const SINGLE_KEYS = [
   'id', 'name', 'kind', 'saponificationValue', 'acidValue', 'unsaponifiable', 'moisture', 'iodineValue', 'profile',
   'from', 'notes', 'basis', 'edition',
 ]; // prettier-ignore
 const BLEND_KEYS = ['id', 'name', 'kind', 'saponificationValue', 'parts', 'from', 'notes', 'basis', 'edition'];
+const LONGEST_NAME = 200;
+/** A blend puts the name of a fat before its notes. */
+const LONGEST_NOTE = 1000;
 const SINGLE_ORIGINS = ['certificate', 'standard', 'observation', 'profile'] as const;
 
 /**
@@ -62,15 +67,17 @@ export function readFat(value: unknown, path = 'fat'): Fat {
 function readSingle(path: string, value: unknown): SingleFat {
   const fields = readShape(path, value, SINGLE_KEYS);
   const kind = readWord(`${path}.kind`, fields['kind'], FAT_KINDS);
-  const saponificationValue = mapEstimate(
+  const saponificationValue = mapEnds(
     readSaponificationValueRange(`${path}.saponificationValue`, fields['saponificationValue']),
     (mgKohPerG) => frozen({ mgKohPerG }),
   );
+  const isAllAcid = kind === 'free-fatty-acid' || kind === 'rosin';
   const acidValue = readSaponificationValue(`${path}.acidValue`, fields['acidValue'], {
     min: 0,
-    max: saponificationValue.likely.mgKohPerG.toString(),
+    // no lot may hold more acid than its saponification value
+    max: (isAllAcid ? saponificationValue.likely : saponificationValue.low).mgKohPerG.toString(),
   });
-  if ((kind === 'free-fatty-acid' || kind === 'rosin') && !acidValue.eq(saponificationValue.likely.mgKohPerG)) {
+  if (isAllAcid && !acidValue.eq(saponificationValue.likely.mgKohPerG)) {
     refuse(
       'out-of-range',
       `${path}.acidValue`,
@@ -90,40 +97,68 @@ function readSingle(path: string, value: unknown): SingleFat {
     ...(iodineValue === undefined
       ? {}
       : {
-          iodineValue: mapEstimate(readRanged(`${path}.iodineValue`, iodineValue, readIodineValue), (gI2Per100g) =>
+          iodineValue: mapEnds(readRanged(`${path}.iodineValue`, iodineValue, readIodineValue), (gI2Per100g) =>
             frozen({ gI2Per100g }),
           ),
         }),
-    ...(profile === undefined ? {} : { profile: profileInResult(readProfile(`${path}.profile`, profile).rows) }),
+    ...(profile === undefined ? {} : { profile: readStoredProfile(`${path}.profile`, profile) }),
     from: readWord(`${path}.from`, fields['from'], SINGLE_ORIGINS),
-    ...readOrigin(path, fields),
+    ...readOrigin(path, fields, LONGEST_NOTE),
   });
+}
+
+/** A part of a blend is a single fat; looked at before it is read, because a blend may hold itself. */
+function readPart(path: string, value: unknown): SingleFat {
+  if (readFields(path, value)['kind'] === 'blend') refuse('bad-shape', path, 'a single fat', 'a blend');
+  return isKnownFat(value) && value.kind !== 'blend' ? value : readSingle(path, value);
 }
 
 function readBlend(path: string, value: unknown): FatBlend {
   const fields = readShape(path, value, BLEND_KEYS);
   const parts = readList(`${path}.parts`, fields['parts']).map((entry, at): BlendPart => {
     const here = `${path}.parts[${String(at)}]`;
-    const part = readShape(here, entry, ['fat', 'share']);
-    const fat = readFat(part['fat'], `${here}.fat`);
-    if (fat.kind === 'blend') return refuse('bad-shape', `${here}.fat`, 'a single fat', 'a blend');
-    return frozen({ fat, share: frozen({ percent: readPercent(`${here}.share`, part['share']) }) });
+    const { fat, share } = readShape(here, entry, ['fat', 'share']);
+    return frozen({
+      fat: readPart(`${here}.fat`, fat),
+      share: frozen({ percent: readPercent(`${here}.share`, share) }),
+    });
   });
   const total = parts.reduce((sum, { share }) => sum.plus(share.percent), ZERO);
-  if (total.minus(100).abs().gt('1e-20'))
+  if (total.minus(100).abs().gt('1e-20')) {
     refuse('out-of-range', `${path}.parts`, 'shares that sum to 100', total.toString());
+  }
+  const name = readText(`${path}.name`, fields['name']);
+  const stated = readSaponificationValueRange(`${path}.saponificationValue`, fields['saponificationValue']);
+  const blend = blendOf(name, parts);
+  for (const end of ['low', 'likely', 'high'] as const) {
+    const { mgKohPerG } = blend.saponificationValue[end];
+    if (stated[end].minus(mgKohPerG).abs().gt('1e-20')) {
+      refuse(
+        'out-of-range',
+        `${path}.saponificationValue`,
+        `${mgKohPerG.toString()}, the mean of the parts`,
+        stated[end].toString(),
+      );
+    }
+  }
   return knownFat({
+    ...blend,
     ...readId(path, fields['id']),
-    name: readText(`${path}.name`, fields['name']),
-    kind: 'blend',
-    from: 'blend',
-    saponificationValue: mapEstimate(
-      readSaponificationValueRange(`${path}.saponificationValue`, fields['saponificationValue']),
-      (mgKohPerG) => frozen({ mgKohPerG }),
-    ),
-    parts: frozen(parts),
-    ...readOrigin(path, fields),
+    ...readOrigin(path, fields, LONGEST_NOTE + LONGEST_NAME + 2),
   });
+}
+
+/** Reads a profile as it stands in a fat: every share with its bounds, the likely ones summing to 100. */
+function readStoredProfile(path: string, value: unknown): FattyAcidProfile {
+  const shares = Object.entries(readFields(path, value)).map(([id, share]) => {
+    const at = `${path}.${id}`;
+    return [readFattyAcid(at, id), readShares(at, share)] as const;
+  });
+  const total = shares.reduce((sum, [, { likely }]) => sum.plus(likely.percent), ZERO);
+  if (total.minus(100).abs().gt('1e-9')) {
+    refuse('profile-does-not-close', path, 'likely shares that sum to 100', total.toString());
+  }
+  return frozen(Object.fromEntries(shares));
 }
 
 function readId(path: string, id: unknown): { readonly id?: string } {
@@ -131,26 +166,33 @@ function readId(path: string, id: unknown): { readonly id?: string } {
 }
 
 function readShares(path: string, value: unknown): Estimate<Fraction> {
-  return mapEstimate(
+  return mapEnds(
     readRanged(path, value, (at, part) => readPercent(at, part)),
     (percent) => frozen({ percent }),
   );
 }
 
-function readOrigin(path: string, fields: Readonly<Record<string, unknown>>): Pick<Fat, 'notes' | 'basis' | 'edition'> {
-  const texts = (at: string, value: unknown): readonly unknown[] =>
-    Array.isArray(value) ? (value as readonly unknown[]) : refuse('bad-shape', at, 'a list', value);
+function readOrigin(
+  path: string,
+  fields: Readonly<Record<string, unknown>>,
+  longestNote: number,
+): Pick<Fat, 'notes' | 'basis' | 'edition'> {
   return {
     notes: frozen(
-      texts(`${path}.notes`, fields['notes']).map((note, at): Remark => {
+      readList(`${path}.notes`, fields['notes'], 0).map((note, at): Remark => {
         const here = `${path}.notes[${String(at)}]`;
         const { code, text } = readShape(here, note, ['code', 'text']);
-        return frozen({ code: readText(`${here}.code`, code), text: readText(`${here}.text`, text, 1000) });
+        return frozen({
+          code: readText(`${here}.code`, code),
+          text: readText(`${here}.text`, text, longestNote),
+        });
       }),
     ),
     basis: frozen(
       // a source of another edition is kept by name, though this bibliography may not list it
-      texts(`${path}.basis`, fields['basis']).map((id, at) => readText(`${path}.basis[${String(at)}]`, id) as SourceId),
+      readList(`${path}.basis`, fields['basis'], 0).map(
+        (id, at) => readText(`${path}.basis[${String(at)}]`, id) as SourceId,
+      ),
     ),
     edition: fields['edition'] === undefined ? EDITION : readText(`${path}.edition`, fields['edition']),
   };

@@ -1,5 +1,5 @@
 import { Decimal, frozen } from '../numbers/index.js';
-import { mapEstimate, type Estimate, type SaponificationValue } from '../quantities/index.js';
+import { mapEnds, type Estimate, type SaponificationValue } from '../quantities/index.js';
 
 /**
  * How far lots of a fat without a published range are taken to stray from its likely value: 7 %, a convention. Of 37
@@ -16,7 +16,7 @@ export function spreadOf(
   const spread = mgKohPerG.times(LOT_SPREAD);
   const low = mgKohPerG.minus(spread);
   const high = mgKohPerG.plus(spread);
-  return mapEstimate(
+  return mapEnds(
     {
       low: exact === undefined ? low : Decimal.min(low, exact.low.mgKohPerG),
       likely: mgKohPerG,

@@ -11,7 +11,7 @@ import {
   type Steps,
 } from '../numbers/index.js';
 import {
-  mapEstimate,
+  mapEnds,
   readPercent,
   readRanged,
   type Estimate,
@@ -28,6 +28,7 @@ import {
   readProfile,
   type FattyAcidProfile,
   type FattyAcidProfileInput,
+  type GivenProfile,
   type ProfileBasis,
   type ProfileRow,
 } from './profile.js';
@@ -50,8 +51,9 @@ export interface SaponificationValueFromProfileResult {
   readonly by: 'saponificationValueFromProfile';
   /** The inputs as read. */
   readonly given: {
-    readonly profile: FattyAcidProfile;
+    readonly profile: GivenProfile;
     readonly kind: ProfileKind;
+    readonly per: ProfileBasis;
     readonly unsaponifiable?: Estimate<Fraction>;
   };
   /** Bounds are exact for the profile and unsaponifiable matter given; real lots may spread further. */
@@ -60,6 +62,8 @@ export interface SaponificationValueFromProfileResult {
   readonly meanAcidMolarMass: Estimate<MolarMass>;
   /** The value by the mass-weighted (arithmetic) mean, as the calculated-value method is remembered; to compare. */
   readonly arithmeticMean: { readonly saponificationValue: SaponificationValue };
+  /** The profile as used. */
+  readonly profile: FattyAcidProfile;
   readonly notes: readonly Remark[];
   /** The publications behind the figures. */
   readonly basis: readonly SourceId[];
@@ -67,7 +71,7 @@ export interface SaponificationValueFromProfileResult {
   readonly edition: string;
 }
 
-const BASIS: readonly SourceId[] = ['iupac-2021'];
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021']);
 
 const SV_FORMULA: Readonly<Record<ProfileKind, string>> = {
   triglyceride: '3000·M(KOH)/(3·M + M(glycerol) − 3·M(H2O))·(1 − U)',
@@ -92,7 +96,7 @@ const molPerGram = (row: ProfileRow): Decimal => ONE.div(row.acid.molarMass);
  * Source: stoichiometry; atomic weights IUPAC 2021. The arithmetic mean shown beside follows AOCS Cd 3a-94, recalled.
  *
  * @param input - profile (percent of total fatty acids), kind, unsaponifiable matter (share by mass)
- * @returns mg KOH/g with exact bounds, the mean molar mass in g/mol; the profile as used in `given`
+ * @returns mg KOH/g with exact bounds, the mean molar mass in g/mol, the profile as used
  * @throws CalculationError `unknown-acid`, `profile-does-not-close`, `out-of-range` and the faults of a quantity
  *
  * @example
@@ -118,17 +122,19 @@ export function saponificationValueFromProfileSteps(
   const fields = readShape('input', input, ['profile', 'kind', 'unsaponifiable', 'per']);
   const kind = readWord('kind', fields['kind'], PROFILE_KINDS);
   const per = readProfileBasis(fields['per']);
-  const { rows, notes } = readProfile('profile', fields['profile'], per);
+  const { rows, given, notes } = readProfile('profile', fields['profile'], per);
   const stated = fields['unsaponifiable'] !== undefined;
   const unsaponifiable = readUnsaponifiable(fields['unsaponifiable']);
   return frozen({
     by: 'saponificationValueFromProfile',
     given: frozen({
-      profile: profileInResult(rows),
+      profile: given,
       kind,
+      per,
       ...(stated ? { unsaponifiable: unsaponifiableInResult(unsaponifiable) } : {}),
     }),
     ...saponificationValueOfProfile(rows, kind, unsaponifiable, steps),
+    profile: profileInResult(rows),
     notes: frozen(stated ? notes : [...notes, NO_UNSAPONIFIABLE]),
     basis: BASIS,
     edition: EDITION,
@@ -136,10 +142,10 @@ export function saponificationValueFromProfileSteps(
 }
 
 /** Said where nothing was published or stated. */
-export const NO_UNSAPONIFIABLE: Remark = {
+export const NO_UNSAPONIFIABLE: Remark = /* @__PURE__ */ frozen({
   code: 'no-unsaponifiable-stated',
   text: 'No unsaponifiable matter is stated; it counts as none, so a saponification value worked out from the profile may read high.',
-};
+});
 
 /** Reads what the shares of a profile are percent of. */
 export function readProfileBasis(value: unknown): ProfileBasis {
@@ -152,12 +158,12 @@ export function readProfileBasis(value: unknown): ProfileBasis {
 export function readUnsaponifiable(value: unknown, path = 'unsaponifiable'): Estimate<Decimal> {
   const share = value === undefined ? { percent: 0 } : value;
   const percents = readRanged(path, share, (at, part) => readPercent(at, part, { min: 0, max: 99 }));
-  return mapEstimate(percents, (percent) => percent.div(100));
+  return mapEnds(percents, (percent) => percent.div(100));
 }
 
 /** Unsaponifiable matter as it stands in results, in percent. */
 export function unsaponifiableInResult(unsaponifiable: Estimate<Decimal>): Estimate<Fraction> {
-  return mapEstimate(unsaponifiable, (share) => frozen({ percent: share.times(100) }));
+  return mapEnds(unsaponifiable, (share) => frozen({ percent: share.times(100) }));
 }
 
 /** The value with exact bounds, from a profile as read and unsaponifiable fractions. */

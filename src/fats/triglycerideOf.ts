@@ -26,7 +26,7 @@ export interface TriglycerideResult {
   readonly edition: string;
 }
 
-const BASIS: readonly SourceId[] = ['iupac-2021'];
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021']);
 
 /**
  * The simple triglyceride of one fatty acid: glycerol with three times the same acid.

@@ -1,8 +1,8 @@
 import { frozen, noted, readShape, readWord, type Decimal, type Steps } from '../numbers/index.js';
-import { mapEstimate, type Estimate, type Fraction } from '../quantities/index.js';
+import { mapEnds, type Estimate, type Fraction } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { ALKALIS, type Alkali } from './alkali.js';
-import { readAlkaliSource, type AlkaliSource } from './alkaliSource.js';
+import { alkaliSourceFrom, type AlkaliSource } from './alkaliSource.js';
 
 /** Input of {@link alkaliContentOf}: which alkali, and its assay or strength. */
 export type AlkaliContentOfInput = { readonly alkali: Alkali } & AlkaliSource;
@@ -22,7 +22,7 @@ export interface AlkaliContentOfResult {
   readonly edition: string;
 }
 
-const BASIS: readonly SourceId[] = ['iupac-2021'];
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021']);
 
 /**
  * True hydroxide of an alkali, from its assay or strength.
@@ -51,18 +51,18 @@ export function alkaliContentOf(input: AlkaliContentOfInput): AlkaliContentOfRes
 
 /** The kernel, with room for the working. */
 export function alkaliContentOfSteps(input: AlkaliContentOfInput, steps?: Steps): AlkaliContentOfResult {
-  const { alkali: named, ...source } = readShape('input', input, ['alkali', 'solid', 'solution']);
-  const alkali = readWord('alkali', named, ALKALIS);
-  const { hydroxide, carbonate, given } = readAlkaliSource('input', source, alkali);
+  const fields = readShape('input', input, ['alkali', 'solid', 'solution']);
+  const alkali = readWord('alkali', fields['alkali'], ALKALIS);
+  const { hydroxide, carbonate, given } = alkaliSourceFrom('', fields, alkali);
   const percent = (share: Decimal): Fraction => frozen({ percent: share.times(100) });
-  const content = mapEstimate(hydroxide, percent);
+  const content = mapEnds(hydroxide, percent);
   const formula = carbonate === undefined ? 'as stated' : 'total alkali − carbonate·2·M(hydroxide)/M(carbonate)';
   noted(steps, 'true hydroxide', formula, 'percent', content.likely.percent);
   return frozen({
     by: 'alkaliContentOf',
     given: frozen({ alkali, ...given }),
     hydroxide: content,
-    ...(carbonate === undefined ? {} : { carbonate: mapEstimate(carbonate, percent) }),
+    ...(carbonate === undefined ? {} : { carbonate: mapEnds(carbonate, percent) }),
     basis: BASIS,
     edition: EDITION,
   });

@@ -1,6 +1,15 @@
-import { frozen, readShape, refuse, ZERO, type Decimal, type Limits } from '../numbers/index.js';
 import {
-  mapEstimate,
+  fieldPath,
+  frozen,
+  readShape,
+  refuse,
+  ZERO,
+  type Decimal,
+  type Fields,
+  type Limits,
+} from '../numbers/index.js';
+import {
+  mapEnds,
   readPercent,
   readRanged,
   type Estimate,
@@ -64,23 +73,26 @@ const CARBONATE: Limits = { min: 0, max: 50 };
  * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` and the faults of a quantity
  */
 export function readAlkaliSource(path: string, value: unknown, alkali: Alkali): ReadSource {
-  const fields = readShape(path, value, ['solid', 'solution']);
-  if (fields['solid'] !== undefined && fields['solution'] !== undefined) {
-    refuse('bad-shape', path, 'either solid or solution', 'both');
+  return alkaliSourceFrom(path, readShape(path, value, ['solid', 'solution']), alkali);
+}
+
+/** Reads an alkali source among the fields of something else; an empty path is that of the input itself. */
+export function alkaliSourceFrom(path: string, { solid, solution }: Fields, alkali: Alkali): ReadSource {
+  const whole = path === '' ? 'input' : path;
+  if (solid !== undefined && solution !== undefined) {
+    refuse('bad-shape', whole, 'either solid or solution', 'both');
   }
-  if (fields['solution'] !== undefined) return readSolution(`${path}.solution`, fields['solution']);
-  if (fields['solid'] === undefined) refuse('missing', path, 'solid or solution', 'neither');
-  return readSolid(`${path}.solid`, fields['solid'], alkali);
+  if (solution !== undefined) return readSolution(fieldPath(path, 'solution'), solution);
+  if (solid === undefined) refuse('missing', whole, 'solid or solution', 'neither');
+  return readSolid(fieldPath(path, 'solid'), solid, alkali);
 }
 
 function readShares(path: string, value: unknown, limits: Limits): Estimate<Decimal> {
   return readRanged(path, value, (at, part) => readPercent(at, part, limits));
 }
 
-const fractions = (percents: Estimate<Decimal>): Estimate<Decimal> =>
-  mapEstimate(percents, (percent) => percent.div(100));
-const shown = (percents: Estimate<Decimal>): Estimate<Fraction> =>
-  mapEstimate(percents, (percent) => frozen({ percent }));
+const fractions = (percents: Estimate<Decimal>): Estimate<Decimal> => mapEnds(percents, (percent) => percent.div(100));
+const shown = (percents: Estimate<Decimal>): Estimate<Fraction> => mapEnds(percents, (percent) => frozen({ percent }));
 
 function readSolution(path: string, value: unknown): ReadSource {
   const { hydroxide } = readShape(path, value, ['hydroxide']);

@@ -1,61 +1,59 @@
 import { frozen, type Remark } from '../numbers/index.js';
 
-/** Codes of the cautions that lye and soap making call for. */
-export type CautionCode = keyof typeof TEXTS;
-
-/**
- * The always-on cautions, in our own words, most urgent first. They rest on published handling facts (classification
- * of sodium hydroxide as causing severe burns, read) and on textbook chemistry recalled; they replace no safety data
- * sheet.
+/*
+ * The always-on cautions, in our own words. They rest on published handling facts (classification of sodium hydroxide as
+ * causing severe burns, read) and on textbook chemistry recalled; they replace no safety data sheet. Each is a constant
+ * of its own, so that a bundle carries those it can say.
  */
-const TEXTS = {
-  'caustic-burns':
-    'Caustic burns skin and blinds eyes: goggles, gloves, sleeves, air. Rinse at once with much water and get medical help.',
-  'solid-into-cold-water':
-    'Solid alkali goes into cold water, a little at a time and stirred; never water onto the solid: it boils and spits.',
-  'lye-into-hot-soap':
-    'Lye poured into hot fat or soap can boil over: small portions, room in the pot, stir between them.',
-  'free-fatty-acid-reacts-at-once':
-    'Free fatty acid (stearic acid, rosin) takes up lye at once and gives off heat: melt it in the fats first, then add the lye slowly.',
-  'carbonate-foams': 'Carbonate in the alkali foams with free fatty acid: leave room in the pot.',
-  'free-caustic-possible':
-    'With the leanest lawful lot and the strongest assay, free caustic is left in the finished batch. Test it before it touches skin.',
-  'none-left-on-paper':
-    'No lot leaves free caustic on paper, after complete reaction. Paper does not stir the pot: test before skin.',
-  'stronger-than-dissolves':
-    'Water at 20 °C dissolves sodium hydroxide to about 52 %; a stronger lye stays partly solid. Take more water.',
-  'no-aluminium-zinc-tin':
-    'No aluminium, zinc, tin or galvanised ware: lye dissolves it and gives off hydrogen, which burns.',
-  'children-and-animals': 'Keep children and animals away from lye and from the hot pot.',
-  'sums-not-a-certificate':
-    'These are sums, not a certificate: follow the safety data sheet of the supplier, local codes and licensed practice.',
-} as const;
 
-/** What a result leads somebody to do. */
-type Occasion = 'handling-alkali' | 'dissolving-solid';
+const caution = (code: string, text: string): Remark => frozen({ code, text });
 
-const OCCASIONS: Readonly<Record<Occasion, readonly CautionCode[]>> = {
-  'handling-alkali': ['caustic-burns', 'no-aluminium-zinc-tin', 'children-and-animals', 'sums-not-a-certificate'],
-  'dissolving-solid': [
-    'caustic-burns',
-    'solid-into-cold-water',
-    'no-aluminium-zinc-tin',
-    'children-and-animals',
-    'sums-not-a-certificate',
-  ],
-};
+const CAUSTIC_BURNS: Remark = /* @__PURE__ */ caution(
+  'caustic-burns',
+  'Caustic burns skin and blinds eyes: goggles, gloves, sleeves, air. Rinse at once with much water and get medical help.',
+);
+export const SOLID_INTO_COLD_WATER: Remark = /* @__PURE__ */ caution(
+  'solid-into-cold-water',
+  'Solid alkali goes into cold water, a little at a time and stirred; never water onto the solid: it boils and spits.',
+);
+export const LYE_INTO_HOT_SOAP: Remark = /* @__PURE__ */ caution(
+  'lye-into-hot-soap',
+  'Lye poured into hot fat or soap can boil over: small portions, room in the pot, stir between them.',
+);
+export const FREE_FATTY_ACID: Remark = /* @__PURE__ */ caution(
+  'free-fatty-acid-reacts-at-once',
+  'Free fatty acid (stearic acid, rosin) takes up lye at once and gives off heat: melt it in the fats first, then add the lye slowly.',
+);
+export const CARBONATE_FOAMS: Remark = /* @__PURE__ */ caution(
+  'carbonate-foams',
+  'Carbonate in the alkali foams with free fatty acid: leave room in the pot.',
+);
+export const FREE_CAUSTIC_POSSIBLE: Remark = /* @__PURE__ */ caution(
+  'free-caustic-possible',
+  'With the leanest lawful lot and the strongest assay, free caustic is left in the finished batch. Test it before it touches skin.',
+);
+export const NONE_LEFT_ON_PAPER: Remark = /* @__PURE__ */ caution(
+  'none-left-on-paper',
+  'No lot leaves free caustic on paper, after complete reaction. Paper does not stir the pot: test before skin.',
+);
+export const STRONGER_THAN_DISSOLVES: Remark = /* @__PURE__ */ caution(
+  'stronger-than-dissolves',
+  'Water at 20 °C dissolves sodium hydroxide to about 52 %; a stronger lye stays partly solid. Take more water.',
+);
+const NO_ALUMINIUM: Remark = /* @__PURE__ */ caution(
+  'no-aluminium-zinc-tin',
+  'No aluminium, zinc, tin or galvanised ware: lye dissolves it and gives off hydrogen, which burns.',
+);
+const CHILDREN_AND_ANIMALS: Remark = /* @__PURE__ */ caution(
+  'children-and-animals',
+  'Keep children and animals away from lye and from the hot pot.',
+);
+const NOT_A_CERTIFICATE: Remark = /* @__PURE__ */ caution(
+  'sums-not-a-certificate',
+  'These are sums, not a certificate: follow the safety data sheet of the supplier, local codes and licensed practice.',
+);
 
-/** The cautions with these codes, most urgent first whatever the order asked. */
-export function cautions(codes: readonly CautionCode[]): readonly Remark<CautionCode>[] {
-  const asked: ReadonlySet<string> = new Set(codes);
-  return frozen(
-    (Object.keys(TEXTS) as CautionCode[])
-      .filter((code) => asked.has(code))
-      .map((code) => frozen({ code, text: TEXTS[code] })),
-  );
-}
-
-/** The cautions of an occasion. */
-export function cautionsFor(occasion: Occasion): readonly Remark<CautionCode>[] {
-  return cautions(OCCASIONS[occasion]);
+/** The cautions of weighing and handling alkali, most urgent first; those of the occasion stand behind the first. */
+export function alkaliCautions(...ofTheOccasion: readonly Remark[]): readonly Remark[] {
+  return frozen([CAUSTIC_BURNS, ...ofTheOccasion, NO_ALUMINIUM, CHILDREN_AND_ANIMALS, NOT_A_CERTIFICATE]);
 }

@@ -23,7 +23,7 @@ export interface HydroxideFromOxideGradeResult {
   readonly edition: string;
 }
 
-const BASIS: readonly SourceId[] = ['iupac-2021'];
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021']);
 
 /**
  * Hydroxide of an alkali that is graded by its oxide, as old and some technical grades are.

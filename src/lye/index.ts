@@ -1,4 +1,4 @@
-export { ALKALIS, hydroxideMolarMass, type Alkali } from './alkali.js';
+export { hydroxideMolarMass, type Alkali } from './alkali.js';
 export {
   alkaliContentOf,
   alkaliContentOfSteps,
@@ -14,7 +14,16 @@ export {
   type SolutionStrength,
   type TotalAlkaliAssay,
 } from './alkaliSource.js';
-export { cautions, type CautionCode } from './cautions.js';
+export {
+  alkaliCautions,
+  CARBONATE_FOAMS,
+  FREE_CAUSTIC_POSSIBLE,
+  FREE_FATTY_ACID,
+  LYE_INTO_HOT_SOAP,
+  NONE_LEFT_ON_PAPER,
+  SOLID_INTO_COLD_WATER,
+  STRONGER_THAN_DISSOLVES,
+} from './cautions.js';
 export {
   hydroxideFromOxideGrade,
   hydroxideFromOxideGradeSteps,

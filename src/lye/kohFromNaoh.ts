@@ -1,7 +1,7 @@
 import { frozen, readShape, type Remark, type Steps } from '../numbers/index.js';
 import type { Amount, Fraction, FractionInput, Mass, MassInput } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { cautionsFor } from './cautions.js';
+import { alkaliCautions } from './cautions.js';
 import { exchangedAlkali, readExchange } from './exchangedAlkali.js';
 
 /** Input of {@link kohFromNaoh}. */
@@ -31,7 +31,7 @@ export interface KohFromNaohResult {
   readonly edition: string;
 }
 
-const BASIS: readonly SourceId[] = ['iupac-2021'];
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021']);
 
 /**
  * Mass of potassium hydroxide that supplies the same hydroxide as a mass of sodium hydroxide.
@@ -64,7 +64,7 @@ export function kohFromNaohSteps(input: KohFromNaohInput, steps?: Steps): KohFro
     given: frozen({ naoh: read.mass, naohAssay: read.fromAssay, kohAssay: read.toAssay }),
     koh: mass,
     hydroxide,
-    cautions: cautionsFor('handling-alkali'),
+    cautions: alkaliCautions(),
     basis: BASIS,
     edition: EDITION,
   });

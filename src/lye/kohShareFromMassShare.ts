@@ -22,7 +22,7 @@ export interface KohShareFromMassShareResult {
   readonly edition: string;
 }
 
-const BASIS: readonly SourceId[] = ['iupac-2021'];
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021']);
 
 /**
  * Share of KOH by mole of hydroxide, from its share by mass of the two pure hydroxides.

@@ -1,7 +1,7 @@
-import { frozen, readFields, readShape, readWord, type Decimal } from '../numbers/index.js';
+import { fieldPath, frozen, readShape, readWord, type Decimal, type Fields } from '../numbers/index.js';
 import { readMass, type Mass, type MassInput } from '../quantities/index.js';
 import { ALKALIS, type Alkali } from './alkali.js';
-import { readAlkaliSource, type AlkaliSource, type ReadSource } from './alkaliSource.js';
+import { alkaliSourceFrom, type AlkaliSource, type ReadSource } from './alkaliSource.js';
 
 /** An alkali as weighed: which, how much, and its assay (solid) or strength (solution). */
 export type LyeChargeInput = { readonly alkali: Alkali; readonly mass: MassInput } & AlkaliSource;
@@ -17,21 +17,25 @@ export interface LyeCharge {
 }
 
 /**
- * Reads an alkali as weighed; fields of the caller's own may stand beside it.
+ * Reads an alkali as weighed.
  *
  * @throws CalculationError `missing`, `bad-shape`, `unknown-key` and the faults of a source or a quantity
  */
-export function readLyeCharge(path: string, value: unknown, beside: readonly string[] = []): LyeCharge {
-  const fields = readShape(path, value, ['alkali', 'mass', 'solid', 'solution', ...beside]);
-  const at = (key: string): string => (path === 'input' ? key : `${path}.${key}`);
-  const alkali = readWord(at('alkali'), fields['alkali'], ALKALIS);
-  const { solid, solution } = readFields(path, value);
-  const source = readAlkaliSource(
-    path,
-    { ...(solid === undefined ? {} : { solid }), ...(solution === undefined ? {} : { solution }) },
+export function readLyeCharge(path: string, value: unknown): LyeCharge {
+  return lyeChargeFrom(path, readShape(path, value, LYE_CHARGE_KEYS));
+}
+
+/** The fields of an alkali as weighed. */
+export const LYE_CHARGE_KEYS = ['alkali', 'mass', 'solid', 'solution'] as const;
+
+/** Reads an alkali as weighed among the fields of something else; an empty path is that of the input itself. */
+export function lyeChargeFrom(path: string, fields: Fields): LyeCharge {
+  const alkali = readWord(fieldPath(path, 'alkali'), fields['alkali'], ALKALIS);
+  return {
     alkali,
-  );
-  return { alkali, grams: readMass(at('mass'), fields['mass']), source };
+    grams: readMass(fieldPath(path, 'mass'), fields['mass']),
+    source: alkaliSourceFrom(path, fields, alkali),
+  };
 }
 
 /** A charge as it stands in `given`. */

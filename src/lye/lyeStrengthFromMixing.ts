@@ -1,6 +1,6 @@
-import { frozen, noted, readFields, refuse, type Remark, type Steps } from '../numbers/index.js';
+import { frozen, noted, readShape, refuse, type Remark, type Steps } from '../numbers/index.js';
 import {
-  mapEstimate,
+  mapEnds,
   readMass,
   type Amount,
   type Estimate,
@@ -10,8 +10,8 @@ import {
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { hydroxideMolarMass } from './alkali.js';
-import { cautionsFor } from './cautions.js';
-import { givenCharge, readLyeCharge, type LyeChargeGiven, type LyeChargeInput } from './lyeCharge.js';
+import { alkaliCautions, SOLID_INTO_COLD_WATER } from './cautions.js';
+import { givenCharge, LYE_CHARGE_KEYS, lyeChargeFrom, type LyeChargeGiven, type LyeChargeInput } from './lyeCharge.js';
 
 /** Input of {@link lyeStrengthFromMixing}: the alkali as weighed, and the water it is mixed with. */
 export type LyeStrengthFromMixingInput = LyeChargeInput & { readonly water: MassInput };
@@ -35,7 +35,7 @@ export interface LyeStrengthFromMixingResult {
   readonly edition: string;
 }
 
-const BASIS: readonly SourceId[] = ['iupac-2021', 'ghs-naoh'];
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021', 'ghs-naoh']);
 
 /**
  * Strength of the lye that comes of an alkali and water.
@@ -69,21 +69,22 @@ export function lyeStrengthFromMixingSteps(
   input: LyeStrengthFromMixingInput,
   steps?: Steps,
 ): LyeStrengthFromMixingResult {
-  const charge = readLyeCharge('input', input, ['water']);
-  const water = readMass('water', readFields('input', input)['water']);
+  const fields = readShape('input', input, [...LYE_CHARGE_KEYS, 'water']);
+  const charge = lyeChargeFrom('', fields);
+  const water = readMass('water', fields['water']);
   const lye = noted(steps, 'lye', 'm = m(alkali) + m(water)', 'g', charge.grams.plus(water));
   if (lye.isZero()) refuse('out-of-range', 'mass', 'more than 0 g of lye', '0 g');
-  const grams = mapEstimate(charge.source.hydroxide, (share) => share.times(charge.grams));
+  const grams = mapEnds(charge.source.hydroxide, (share) => share.times(charge.grams));
   noted(steps, 'hydroxide in it', 'm·w', 'g', grams.likely);
-  const strength = mapEstimate(grams, (pure) => frozen({ percent: pure.times(100).div(lye) }));
+  const strength = mapEnds(grams, (pure) => frozen({ percent: pure.times(100).div(lye) }));
   noted(steps, 'strength', 'm·w/(m + m(water))', 'percent', strength.likely.percent);
   return frozen({
     by: 'lyeStrengthFromMixing',
     given: frozen({ ...givenCharge(charge), water: frozen({ g: water }) }),
     strength,
     lye: frozen({ g: lye }),
-    hydroxide: mapEstimate(grams, (pure) => frozen({ mol: pure.div(hydroxideMolarMass(charge.alkali)) })),
-    cautions: cautionsFor(charge.source.state === 'solid' ? 'dissolving-solid' : 'handling-alkali'),
+    hydroxide: mapEnds(grams, (pure) => frozen({ mol: pure.div(hydroxideMolarMass(charge.alkali)) })),
+    cautions: charge.source.state === 'solid' ? alkaliCautions(SOLID_INTO_COLD_WATER) : alkaliCautions(),
     basis: BASIS,
     edition: EDITION,
   });

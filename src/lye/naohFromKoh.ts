@@ -1,7 +1,7 @@
 import { frozen, readShape, type Remark, type Steps } from '../numbers/index.js';
 import type { Amount, Fraction, FractionInput, Mass, MassInput } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { cautionsFor } from './cautions.js';
+import { alkaliCautions } from './cautions.js';
 import { exchangedAlkali, readExchange } from './exchangedAlkali.js';
 
 /** Input of {@link naohFromKoh}. */
@@ -31,7 +31,7 @@ export interface NaohFromKohResult {
   readonly edition: string;
 }
 
-const BASIS: readonly SourceId[] = ['iupac-2021'];
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021']);
 
 /**
  * Mass of sodium hydroxide that supplies the same hydroxide as a mass of potassium hydroxide.
@@ -64,7 +64,7 @@ export function naohFromKohSteps(input: NaohFromKohInput, steps?: Steps): NaohFr
     given: frozen({ koh: read.mass, kohAssay: read.fromAssay, naohAssay: read.toAssay }),
     naoh: mass,
     hydroxide,
-    cautions: cautionsFor('handling-alkali'),
+    cautions: alkaliCautions(),
     basis: BASIS,
     edition: EDITION,
   });

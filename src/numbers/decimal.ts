@@ -1,7 +1,9 @@
 import { Decimal as Base } from 'decimal.js';
 
 /** An arbitrary-precision decimal number of decimal.js; values in results are unrounded. */
-export type Decimal = Base;
+export type DecimalNumber = Base;
+/** The same, by the name of its constructor. */
+export type Decimal = DecimalNumber;
 
 /**
  * Our own constructor: 34 significant digits (as IEEE 754 decimal128), ties to even. It is cloned once, so that nobody's

@@ -1,18 +1,27 @@
 const LONGEST = 80;
 
+/** Whether it is a list that can be read: a proxy may be revoked, or throw when its length is asked for. */
+export function isList(value: unknown): value is readonly unknown[] {
+  try {
+    return Array.isArray(value) && value.length >= 0;
+  } catch {
+    return false;
+  }
+}
+
 function words(value: unknown): string {
   switch (typeof value) {
-    case 'string':
-      return value === '' ? 'an empty text' : value;
     case 'undefined':
       return 'nothing';
-    case 'function':
-      return 'a function';
-    case 'symbol':
-      return 'a symbol';
+    case 'string':
+      return value === '' ? 'an empty text' : value;
     case 'object':
       if (value === null) return 'null';
-      return Array.isArray(value) ? `a list of ${String(value.length)}` : 'an object';
+      // the text of an object could run code of its own
+      return isList(value) ? `a list of ${String(value.length)}` : 'an object';
+    case 'function':
+    case 'symbol':
+      return `a ${typeof value}`;
     default:
       return String(value);
   }

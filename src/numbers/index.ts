@@ -1,8 +1,10 @@
+export { isList } from './described.js';
 export { CalculationError, isCalculationError, type ErrorCode } from './calculationError.js';
-export { Decimal, ONE, ZERO } from './decimal.js';
+export { Decimal, ONE, ZERO, type DecimalNumber } from './decimal.js';
 export { frozen } from './frozen.js';
-export { readNumber, type Limits, type Numeric } from './readNumber.js';
+export { checkedNumber, isDecimal, readNumber, type Limits, type Numeric } from './readNumber.js';
 export {
+  fieldPath,
   readFields,
   readList,
   readShape,

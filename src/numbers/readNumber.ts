@@ -1,12 +1,11 @@
-import { Decimal } from './decimal.js';
+import { Decimal, type DecimalNumber } from './decimal.js';
 import { refuse } from './refuse.js';
 
 /** A number as a caller may give it: a finite number, a decimal text such as `'0.183'`, or a Decimal of any copy. */
-export type Numeric = number | string | Decimal;
+export type Numeric = number | string | DecimalNumber;
 
 const DECIMAL_TEXT = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d{1,6})?$/i;
 const LONGEST_TEXT = 64;
-const FINITE = 'a finite number or decimal text';
 
 /** Limits of an accepted number; each is a closed end unless it says otherwise. */
 export interface Limits {
@@ -17,28 +16,35 @@ export interface Limits {
 }
 
 function parsed(path: string, value: unknown): Decimal {
-  if (typeof value === 'number') {
-    if (!Number.isFinite(value)) refuse('not-a-number', path, FINITE, value);
-    return new Decimal(value);
-  }
-  if (typeof value === 'string') {
-    if (value.length > LONGEST_TEXT || !DECIMAL_TEXT.test(value)) refuse('not-a-number', path, FINITE, value);
-    return new Decimal(value);
-  }
-  if (value instanceof Decimal && value.isFinite()) return value;
-  if (Decimal.isDecimal(value)) return rewrapped(path, value);
-  return refuse(value === undefined ? 'missing' : 'not-a-number', path, FINITE, value);
+  if (typeof value === 'number' && Number.isFinite(value)) return new Decimal(value);
+  const text = typeof value === 'object' && value !== null ? decimalText(value) : value;
+  if (text instanceof Decimal) return text;
+  if (typeof text === 'string' && text.length <= LONGEST_TEXT && DECIMAL_TEXT.test(text)) return rounded(text);
+  return refuse(value === undefined ? 'missing' : 'not-a-number', path, 'a finite number or decimal text', value);
 }
 
-/** A Decimal of another copy of decimal.js is read by its text: its insides may differ. */
-function rewrapped(path: string, value: Decimal): Decimal {
+/** No more digits than ours, so that the text of what was read is never longer than what is accepted. */
+function rounded(text: string): Decimal {
+  const number = new Decimal(text);
+  return number.precision() > Decimal.precision ? number.toSignificantDigits(Decimal.precision) : number;
+}
+
+/**
+ * A Decimal as it is, if our constructor made it, and of any other its text: clones of one copy of decimal.js share their
+ * prototype but not their settings, and of another copy the insides may differ.
+ */
+function decimalText(value: object): unknown {
   try {
-    const text = value.toString();
-    if (DECIMAL_TEXT.test(text)) return new Decimal(text).toSignificantDigits(Decimal.precision);
+    if (!Decimal.isDecimal(value) || !value.isFinite()) return undefined;
+    return value.constructor === Decimal ? value : value.toPrecision(Decimal.precision);
   } catch {
-    // not a Decimal after all: refused below, with everything else that is no number
+    return undefined; // not a Decimal after all
   }
-  return refuse('not-a-number', path, FINITE, value);
+}
+
+/** Whether an object is a Decimal of any copy, rather than a quantity. */
+export function isDecimal(value: unknown): value is Decimal {
+  return typeof value === 'object' && value !== null && decimalText(value) !== undefined;
 }
 
 /**
@@ -51,30 +57,32 @@ function rewrapped(path: string, value: Decimal): Decimal {
  */
 export function readNumber(path: string, value: unknown, limits?: Limits): Decimal {
   const number = parsed(path, value);
-  // the exponent tells the magnitude without arithmetic
-  if (!number.isZero() && (number.e < -40 || number.e > 15 || (number.e === 15 && number.abs().gt(1e15)))) {
-    refuse('out-of-range', path, 'a magnitude from 1e-40 to 1e15', value);
-  }
-  if (limits !== undefined) checkLimits(path, number, limits, value);
-  return number;
+  return checkedNumber(path, number, limits, typeof value === 'object' ? number.toString() : value);
 }
 
-function checkLimits(path: string, number: Decimal, { min, max, above }: Limits, value: unknown): void {
-  if (min !== undefined && number.lt(min)) {
-    refuse(
-      'out-of-range',
-      path,
-      max === undefined ? `at least ${String(min)}` : `${String(min)} to ${String(max)}`,
-      value,
-    );
+/**
+ * Refuses a number outside limits, or too great or too small for any bench.
+ *
+ * @param shown - what came, for the message
+ * @param unit - what the limits are in, where that is not what came
+ */
+export function checkedNumber(
+  path: string,
+  number: Decimal,
+  limits: Limits | undefined,
+  shown: unknown,
+  unit = '',
+): Decimal {
+  const { min, max, above } = limits ?? {};
+  const outside = (expected: string): never => refuse('out-of-range', path, expected + unit, shown);
+  // the exponent tells the magnitude without arithmetic
+  if (!number.isZero() && (number.e < -40 || number.e > 15 || (number.e === 15 && number.abs().gt(1e15)))) {
+    outside('a magnitude from 1e-40 to 1e15');
   }
-  if (above !== undefined && number.lte(above)) refuse('out-of-range', path, `more than ${String(above)}`, value);
-  if (max !== undefined && number.gt(max)) {
-    refuse(
-      'out-of-range',
-      path,
-      min === undefined ? `at most ${String(max)}` : `${String(min)} to ${String(max)}`,
-      value,
-    );
+  if (above !== undefined && number.lte(above)) outside(`more than ${String(above)}`);
+  if ((min !== undefined && number.lt(min)) || (max !== undefined && number.gt(max))) {
+    if (max === undefined) outside(`at least ${String(min)}`);
+    outside(min === undefined ? `at most ${String(max)}` : `${String(min)} to ${String(max)}`);
   }
+  return number;
 }

@@ -1,4 +1,5 @@
-import { closest, distance } from 'fastest-levenshtein';
+import { closestMatch } from 'leven';
+import { isList } from './described.js';
 import { refuse } from './refuse.js';
 import type { ErrorCode } from './calculationError.js';
 
@@ -10,13 +11,10 @@ export type Fields = Readonly<Record<string, unknown>>;
 
 /** ` (did you mean "…"?)` when one of the known words is close to what was written, capitals apart; else nothing. */
 export function suggestion(written: string, known: readonly string[]): string {
-  if (known.length === 0 || written.length > LONGEST_WORD) return '';
-  const word = written.toLowerCase();
+  if (written.length > LONGEST_WORD) return '';
   const lower = known.map((candidate) => candidate.toLowerCase());
-  const best = closest(word, lower);
-  return distance(word, best) <= Math.max(2, Math.floor(word.length / 3))
-    ? ` (did you mean "${known[lower.indexOf(best)] ?? best}"?)`
-    : '';
+  const best = closestMatch(written.toLowerCase(), lower, { maxDistance: Math.max(2, Math.floor(written.length / 3)) });
+  return best === undefined ? '' : ` (did you mean "${String(known[lower.indexOf(best)])}"?)`;
 }
 
 /**
@@ -26,7 +24,7 @@ export function suggestion(written: string, known: readonly string[]): string {
  */
 export function readFields(path: string, value: unknown, expected = 'an object'): Fields {
   if (value === undefined || value === null) refuse('missing', path, expected, value);
-  if (typeof value !== 'object' || Array.isArray(value)) refuse('bad-shape', path, expected, value);
+  if (typeof value !== 'object' || isList(value)) refuse('bad-shape', path, expected, value);
   const fields: Record<string, unknown> = Object.create(null) as Record<string, unknown>;
   try {
     for (const key of Object.keys(value)) fields[key] = (value as Fields)[key];
@@ -50,9 +48,15 @@ export function readShape(path: string, value: unknown, known: readonly string[]
   return fields;
 }
 
+/** The path of a field; the fields of the input itself stand by their own names. */
+export function fieldPath(path: string, key: string): string {
+  return path === '' ? key : `${path}.${key}`;
+}
+
 /** Refuses a key that is not among the known ones. */
 export function refuseKey(code: ErrorCode, path: string, key: string, known: readonly string[]): never {
-  refuse(code, path === '' ? key : `${path}.${key}`, `one of ${known.join(', ')}${suggestion(key, known)}`, key);
+  const at = key.length > LONGEST_WORD ? `${key.slice(0, LONGEST_WORD - 1)}…` : key;
+  refuse(code, fieldPath(path, at), `one of ${known.join(', ')}${suggestion(key, known)}`, key);
 }
 
 /**
@@ -83,11 +87,19 @@ export function readText(path: string, value: unknown, longest = 200): string {
 }
 
 /**
- * Reads a list with at least one entry.
+ * Reads a list, by default of at least one entry.
  *
  * @throws CalculationError `missing` or `bad-shape`, with the path
  */
-export function readList(path: string, value: unknown): readonly unknown[] {
-  if (Array.isArray(value) && value.length > 0) return value as readonly unknown[];
-  return refuse(value === undefined ? 'missing' : 'bad-shape', path, 'a list with at least one entry', value);
+export function readList(path: string, value: unknown, least: 0 | 1 = 1): readonly unknown[] {
+  const expected = least === 0 ? 'a list' : 'a list with at least one entry';
+  if (!isList(value) || value.length < least) {
+    return refuse(value === undefined ? 'missing' : 'bad-shape', path, expected, value);
+  }
+  try {
+    // read once; holes become missing entries, for the reader of an entry to refuse
+    return Array.from(value);
+  } catch {
+    return refuse('bad-shape', path, expected, 'a list whose entries cannot be read');
+  }
 }

@@ -1,7 +1,10 @@
-import { Decimal } from './decimal.js';
+import type { DecimalNumber } from './decimal.js';
+import { isList } from './described.js';
+import { isDecimal } from './readNumber.js';
+import { refuse } from './refuse.js';
 
 /** A result as it stands in JSON: the same shape, every Decimal a text. */
-export type Json<T> = T extends Decimal
+export type Json<T> = T extends DecimalNumber
   ? string
   : T extends (...args: never) => unknown
     ? never
@@ -16,6 +19,7 @@ export type Json<T> = T extends Decimal
  *
  * @param result - any result of this library
  * @returns data that `JSON.stringify` writes and `JSON.parse` gives back unchanged
+ * @throws CalculationError `bad-shape` for a value that holds itself
  *
  * @example
  * ```ts
@@ -24,16 +28,20 @@ export type Json<T> = T extends Decimal
  * ```
  */
 export function toJson<T>(result: T): Json<T> {
-  return plain(result) as Json<T>;
+  return plain(result, 0) as Json<T>;
 }
 
-function plain(value: unknown): unknown {
-  if (value instanceof Decimal || Decimal.isDecimal(value)) return value.toString();
-  if (Array.isArray(value)) return value.map(plain);
+/** No result is deeper; a value that holds itself is. */
+const DEEPEST = 50;
+
+function plain(value: unknown, depth: number): unknown {
+  if (isDecimal(value)) return value.toString();
   if (typeof value !== 'object' || value === null) return value;
+  if (depth > DEEPEST) refuse('bad-shape', 'result', 'a result of this library', 'a value that holds itself');
+  if (isList(value)) return value.map((entry) => plain(entry, depth + 1));
   return Object.fromEntries(
     Object.entries(value)
       .filter(([, field]) => field !== undefined)
-      .map(([key, field]) => [key, plain(field)]),
+      .map(([key, field]) => [key, plain(field, depth + 1)]),
   );
 }

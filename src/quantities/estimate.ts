@@ -1,4 +1,4 @@
-import { frozen, readFields, readShape, refuse, type Decimal } from '../numbers/index.js';
+import { frozen, isDecimal, isList, readFields, readShape, refuse, type Decimal } from '../numbers/index.js';
 
 /** A figure with its bounds: the lowest and highest the inputs allow, and the likely one. */
 export interface Estimate<Q> {
@@ -17,43 +17,37 @@ export type Ranged<Q> =
 /** A range as read: three values of one unit. */
 export type RangeOf<T> = Estimate<T>;
 
-/**
- * An estimate with each of its three figures put through the same function.
- *
- * @param estimate - low, likely and high
- * @param change - what to do with each
- * @returns the three answers in the same places
- *
- * @example
- * ```ts
- * const mass = { low: { g: 900 }, likely: { g: 1000 }, high: { g: 1100 } };
- * mapEstimate(mass, (m) => valueIn(m, 'kg')).likely; // => '1'
- * ```
- */
-export function mapEstimate<Q, R>(estimate: Estimate<Q>, change: (quantity: Q) => R): Estimate<R> {
-  return frozen({ low: change(estimate.low), likely: change(estimate.likely), high: change(estimate.high) });
+/** A figure without spread. */
+function atAllEnds<Q>(only: Q): Estimate<Q> {
+  return frozen({ low: only, likely: only, high: only });
+}
+
+/** An estimate with each of its three figures put through the same function; a figure without spread only once. */
+export function mapEnds<Q, R>(estimate: Estimate<Q>, change: (quantity: Q) => R): Estimate<R> {
+  const likely = change(estimate.likely);
+  if (estimate.low === estimate.likely && estimate.high === estimate.likely) return atAllEnds(likely);
+  return frozen({ low: change(estimate.low), likely, high: change(estimate.high) });
 }
 
 /**
  * Reads a value or a range with one reader for each end.
  *
- * @param direction - `either-way` for units that run against the canonical one: an upside-down range is turned round
+ * @param backward - a unit that runs against the canonical one: a range in it is turned round
  * @throws CalculationError as the reader does; `out-of-range` if low, likely and high are not in this order
  */
 export function readRanged(
   path: string,
   value: unknown,
   readOne: (path: string, value: unknown) => Decimal,
-  direction: 'upward' | 'either-way' = 'upward',
+  backward?: string,
 ): RangeOf<Decimal> {
   if (!isRange(path, value)) {
-    const only = readOne(path, value);
-    return frozen({ low: only, likely: only, high: only });
+    return atAllEnds(readOne(path, value));
   }
   const ends = readShape(path, value, ['low', 'likely', 'high']);
   let low = readOne(`${path}.low`, ends['low']);
   let high = readOne(`${path}.high`, ends['high']);
-  if (direction === 'either-way' && low.gt(high)) [low, high] = [high, low];
+  if (isIn(backward, ends['low']) && isIn(backward, ends['high'])) [low, high] = [high, low];
   if (low.gt(high))
     refuse('out-of-range', path, 'low at most as high as high', `${low.toString()} to ${high.toString()}`);
   const likely = ends['likely'] === undefined ? low.plus(high).div(2) : readOne(`${path}.likely`, ends['likely']);
@@ -63,8 +57,12 @@ export function readRanged(
   return frozen({ low, likely, high });
 }
 
+function isIn(unit: string | undefined, quantity: unknown): boolean {
+  return unit !== undefined && typeof quantity === 'object' && quantity !== null && unit in quantity;
+}
+
 function isRange(path: string, value: unknown): boolean {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) return false;
+  if (typeof value !== 'object' || value === null || isList(value) || isDecimal(value)) return false;
   const fields = readFields(path, value);
   return 'low' in fields || 'high' in fields || 'likely' in fields;
 }

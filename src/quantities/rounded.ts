@@ -1,4 +1,4 @@
-import { frozen, readList, toStep, type RoundingDirection } from '../numbers/index.js';
+import { frozen, readList, readWord, toStep, type RoundingDirection } from '../numbers/index.js';
 import { readMass, type Mass, type MassInput } from './kinds/mass.js';
 
 /**
@@ -8,7 +8,7 @@ import { readMass, type Mass, type MassInput } from './kinds/mass.js';
  * @param step - what the scale shows, as `{ g: 1 }` or `{ g: '0.1' }`; more than zero
  * @param direction - `nearest` (ties to even), `down` or `up`
  * @returns a whole multiple of the step, in grams
- * @throws CalculationError `not-a-number`, `out-of-range` and the faults of a quantity
+ * @throws CalculationError `not-a-number`, `out-of-range`, `bad-shape` and the faults of a quantity
  *
  * @example
  * ```ts
@@ -17,7 +17,8 @@ import { readMass, type Mass, type MassInput } from './kinds/mass.js';
  */
 export function roundToStep(mass: MassInput, step: MassInput, direction: RoundingDirection): Mass {
   const by = readMass('step', step, { above: 0 });
-  return frozen({ g: toStep(readMass('mass', mass, {}), by, direction) });
+  const way = readWord('direction', direction, ['nearest', 'down', 'up']);
+  return frozen({ g: toStep(readMass('mass', mass, {}), by, way) });
 }
 
 /**

@@ -1,4 +1,13 @@
-import { Decimal, readFields, readNumber, refuse, refuseKey, type Limits, type Numeric } from '../numbers/index.js';
+import {
+  checkedNumber,
+  Decimal,
+  readFields,
+  readNumber,
+  refuse,
+  refuseKey,
+  type Limits,
+  type Numeric,
+} from '../numbers/index.js';
 import type { SourceId } from '../sources/index.js';
 
 /** Exactly one of several keys: the others may not stand beside it. */
@@ -11,8 +20,11 @@ export type OneUnit<U extends string> = OneChoice<Record<U, Numeric>>;
 
 /** How one unit stands to the canonical unit of its kind. */
 export interface Unit {
-  readonly toCanonical: (value: Decimal) => Decimal;
-  readonly fromCanonical: (value: Decimal) => Decimal;
+  /** The path is for a value that the unit cannot hold. */
+  readonly toCanonical: (value: Decimal, path: string) => Decimal;
+  readonly fromCanonical: (value: Decimal, path: string) => Decimal;
+  /** Whether it is the canonical unit, in which limits are. */
+  readonly isCanonical?: boolean;
   /** Publication that fixes the unit. */
   readonly source: SourceId;
 }
@@ -22,7 +34,7 @@ export type Units<U extends string> = Readonly<Record<U, Unit>>;
 
 /** The canonical unit itself. */
 export function canonical(source: SourceId): Unit {
-  return { toCanonical: (value) => value, fromCanonical: (value) => value, source };
+  return { toCanonical: (value) => value, fromCanonical: (value) => value, isCanonical: true, source };
 }
 
 /** A unit that is an exact multiple of the canonical one; the factor is parsed or worked out when first used. */
@@ -53,6 +65,10 @@ export function readQuantity<U extends string>(
   }
   if (found === undefined)
     refuse('missing', path, `a quantity in one of ${Object.keys(units).join(', ')}`, 'an empty object');
-  const number = units[found].toCanonical(readNumber(`${path}.${found}`, fields[found]));
-  return limits === undefined ? number : readNumber(`${path}.${found}`, number, limits);
+  const at = `${path}.${found}`;
+  const { toCanonical, isCanonical } = units[found];
+  const came = readNumber(at, fields[found], isCanonical === true ? limits : undefined);
+  if (isCanonical === true) return came;
+  const name = Object.keys(units).find((key) => units[key as U].isCanonical === true);
+  return checkedNumber(at, toCanonical(came, at), limits, came.toString(), ` ${String(name)}`);
 }

@@ -2,13 +2,13 @@ import { readFields, refuse, refuseKey, type Decimal } from '../numbers/index.js
 import { unitsByKind, type UnitsByKind } from './kinds/index.js';
 import { readQuantity, type OneUnit, type Unit } from './unit.js';
 
-type Kind = keyof UnitsByKind;
-
 /** Any quantity this library knows, in any of its units. */
-export type Quantity = { [K in Kind]: OneUnit<UnitsByKind[K]> }[Kind];
+export type Quantity = OneUnit<UnitsByKind[keyof UnitsByKind]>;
 
 /** The units a quantity can be told in: those of its own kind. */
-export type UnitFor<Q> = { [K in Kind]: Q extends OneUnit<UnitsByKind[K]> ? UnitsByKind[K] : never }[Kind];
+export type UnitFor<Q> = {
+  [K in keyof UnitsByKind]: Q extends OneUnit<UnitsByKind[K]> ? UnitsByKind[K] : never;
+}[keyof UnitsByKind];
 
 /**
  * The number of a quantity in another unit of its kind.
@@ -28,14 +28,15 @@ export type UnitFor<Q> = { [K in Kind]: Q extends OneUnit<UnitsByKind[K]> ? Unit
  * ```
  */
 export function valueIn<const Q extends Quantity>(quantity: Q, unit: UnitFor<Q>): Decimal {
-  const kinds: Readonly<Record<Kind, Readonly<Record<string, Unit>>>> = unitsByKind();
+  const kinds: Readonly<Record<keyof UnitsByKind, Readonly<Record<string, Unit>>>> = unitsByKind();
   const [first] = Object.keys(readFields('quantity', quantity));
   if (first === undefined) refuse('missing', 'quantity', 'one unit key with a number', 'an empty object');
   const units = Object.values(kinds).find((candidates) => Object.hasOwn(candidates, first));
   if (units === undefined)
     return refuseKey('unknown-unit', 'quantity', first, Object.values(kinds).flatMap(Object.keys));
   const value = readQuantity('quantity', quantity, units);
+  if (typeof unit !== 'string') refuse('bad-shape', 'unit', 'the name of a unit', unit);
   const wanted = Object.hasOwn(units, unit) ? units[unit] : undefined;
   if (wanted === undefined) return refuseKey('unknown-unit', 'unit', unit, Object.keys(units));
-  return wanted.fromCanonical(value);
+  return wanted.fromCanonical(value, 'quantity');
 }

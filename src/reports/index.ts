@@ -6,5 +6,5 @@
 
 export { publishedRecordOf, type PublishedCell, type PublishedRecord } from './publishedRecordOf.js';
 export { workingOf, type Explainable, type ExplainedBy } from './workingOf.js';
-export type { Obtained } from '../fats/data/publishedFatRecords.js';
+export type { LimitedQuantity, Obtained } from '../fats/data/publishedFatRecords.js';
 export type { Step } from '../numbers/index.js';

@@ -76,7 +76,7 @@ export function publishedRecordOf(idOrSynonym: string): PublishedRecord {
   const [listing] = fats.filter((one) => one.id === id);
   if (listing === undefined) return refuse('unknown-fat', 'fat', 'a published fat', idOrSynonym);
   const record = publishedFatRecords[listing.id];
-  const figures = publishedFats[listing.id];
+  const figures = publishedFats()[listing.id];
   return frozen({
     id: listing.id,
     name: listing.name,
@@ -88,7 +88,7 @@ export function publishedRecordOf(idOrSynonym: string): PublishedRecord {
       ...characteristicCells(record),
     ]),
     ...(record.inciNames === undefined ? {} : { inciNames: frozen({ ...record.inciNames, ...inciProvenance }) }),
-    notes: record.notes,
+    notes: frozen([...record.notes]),
   });
 }
 

@@ -1,7 +1,7 @@
 import { readFatCharges, type ChargedFatInput, type Fat, type FatCharge } from '../fats/index.js';
 import { hydroxideMolarMass } from '../lye/index.js';
 import { frozen, type Remark, type Steps } from '../numbers/index.js';
-import { mapEstimate, type Amount, type Estimate, type Mass } from '../quantities/index.js';
+import { mapEnds, type Amount, type Estimate, type Mass } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { demandOf } from './demand.js';
 
@@ -72,13 +72,13 @@ export function alkaliDemandOf(fats: readonly ChargedFatInput[]): AlkaliDemand {
 /** The kernel, with room for the working. */
 export function alkaliDemandOfSteps(input: { readonly fats: readonly ChargedFatInput[] }, steps?: Steps): AlkaliDemand {
   const charges = readFatCharges('fats', input.fats);
-  const mol = mapEstimate(demandOf(charges, steps), ({ hydroxide }) => hydroxide);
+  const mol = mapEnds(demandOf(charges, steps), ({ hydroxide }) => hydroxide);
   return frozen({
     by: 'alkaliDemandOf',
     given: frozen({ fats: givenFats(charges) }),
-    hydroxide: mapEstimate(mol, (amount) => frozen({ mol: amount })),
-    naoh: mapEstimate(mol, (amount) => frozen({ g: amount.times(hydroxideMolarMass('naoh')) })),
-    koh: mapEstimate(mol, (amount) => frozen({ g: amount.times(hydroxideMolarMass('koh')) })),
+    hydroxide: mapEnds(mol, (amount) => frozen({ mol: amount })),
+    naoh: mapEnds(mol, (amount) => frozen({ g: amount.times(hydroxideMolarMass('naoh')) })),
+    koh: mapEnds(mol, (amount) => frozen({ g: amount.times(hydroxideMolarMass('koh')) })),
     notes: frozen(notesOfFats(charges)),
     basis: frozen(basisOfFats(charges)),
     edition: EDITION,

@@ -1,6 +1,7 @@
 import { hydroxideMolarMass, type LyeCharge } from '../lye/index.js';
-import { Decimal, frozen, noted, ONE, ZERO, type Steps } from '../numbers/index.js';
-import type { AlkaliContent, Amount, Estimate, Fraction } from '../quantities/index.js';
+import type { Decimal } from '../numbers/index.js';
+import { frozen, noted, ONE, ZERO, type Steps } from '../numbers/index.js';
+import { mapEnds, type AlkaliContent, type Amount, type Estimate, type Fraction } from '../quantities/index.js';
 import type { Demand } from './demand.js';
 
 /** How alkali and fats stand to each other. Low and high are the extremes over all lots and assays. */
@@ -15,36 +16,63 @@ export interface Balance {
   readonly freeCausticAlkali: Estimate<AlkaliContent>;
 }
 
+/** A figure at the lowest, likely and highest assay of a set of alkalis; worked out once where no assay is a range. */
+export function atAssays<R>(lye: readonly LyeCharge[], figure: (end: keyof Estimate<unknown>) => R): Estimate<R> {
+  const likely = figure('likely');
+  const isSingle = lye.every(({ source: { hydroxide } }) => hydroxide.low.eq(hydroxide.high));
+  return frozen(
+    isSingle ? { low: likely, likely, high: likely } : { low: figure('low'), likely, high: figure('high') },
+  );
+}
+
 /** Hydroxide in a set of alkalis as weighed, mol: lowest, likely and highest assay. */
 export function hydroxideCharged(lye: readonly LyeCharge[]): Estimate<Decimal> {
-  const at = (end: keyof Estimate<unknown>): Decimal =>
+  return atAssays(lye, (end) =>
     lye.reduce(
       (sum, { alkali, grams, source }) => sum.plus(grams.times(source.hydroxide[end]).div(hydroxideMolarMass(alkali))),
       ZERO,
-    );
-  return { low: at('low'), likely: at('likely'), high: at('high') };
+    ),
+  );
 }
 
-/** `1 − A/n`: alkali A charged to a demand n. */
-const unmet = (charged: Decimal, { hydroxide }: Demand): Decimal => ONE.minus(charged.div(hydroxide));
+/** What a pot comes to at one corner of lots and assays. */
+interface Corner {
+  readonly superfat: Fraction;
+  readonly superfatByMass: Fraction;
+  readonly freeCausticAlkali: AlkaliContent;
+}
 
 /**
- * Grams of fat that alkali A leaves unsaponified. Free acid is taken first, then all esters to one extent x:
- * `x = (A − a)/g`, a: free acid, g: esters, in moles (a model).
+ * Share of the fats by mass that alkali A leaves unsaponified. Free acid a is taken first, then all esters g, in moles, to
+ * one extent `x = (A − a)/g` (a model). Without free acid it is the share of the demand left unmet.
  */
-function unsaponifiedGrams(charged: Decimal, { hydroxide, acid, esterGrams }: Demand, grams: Decimal): Decimal {
-  if (charged.gte(hydroxide)) return ZERO;
-  if (charged.gte(acid)) return esterGrams.times(hydroxide.minus(charged)).div(hydroxide.minus(acid));
-  return esterGrams.plus(grams.minus(esterGrams).times(acid.minus(charged)).div(acid));
+function unsaponified(
+  charged: Decimal,
+  { hydroxide, acid, esterGrams }: Demand,
+  unmet: Decimal,
+  grams: Decimal,
+): Decimal {
+  if (unmet.lte(0)) return ZERO;
+  if (acid.isZero()) return unmet;
+  if (charged.gte(acid)) return esterGrams.times(hydroxide.minus(charged)).div(hydroxide.minus(acid).times(grams));
+  return esterGrams.plus(grams.minus(esterGrams).times(acid.minus(charged)).div(acid)).div(grams);
 }
 
-/** Caustic left after complete reaction, as NaOH in percent of the batch: `100·max(0, A − n)·M(NaOH)/m(batch)`. */
-const freeCaustic = (charged: Decimal, { hydroxide }: Demand, batchGrams: Decimal): Decimal =>
-  Decimal.max(ZERO, charged.minus(hydroxide)).times(hydroxideMolarMass('naoh')).times(100).div(batchGrams);
+function cornerAt(charged: Decimal, demand: Demand, fatGrams: Decimal, batchGrams: Decimal): Corner {
+  const unmet = ONE.minus(charged.div(demand.hydroxide));
+  const excess = charged.minus(demand.hydroxide);
+  const caustic = excess.gt(0) ? excess.times(hydroxideMolarMass('naoh')).times(100).div(batchGrams) : ZERO;
+  return {
+    superfat: frozen({ percent: unmet.times(100) }),
+    superfatByMass: frozen({ percent: unsaponified(charged, demand, unmet, fatGrams).times(100) }),
+    freeCausticAlkali: frozen({ percentNaoh: caustic }),
+  };
+}
 
 /**
- * Superfat and free caustic alkali of fats and alkali. Both are monotone in demand and alkali, so that their extremes
- * stand where the leanest lots meet the highest assay and the richest lots the lowest.
+ * Superfat and free caustic alkali of fats and alkali: `1 − A/n` and `max(0, A − n)·M(NaOH)/m(batch)`. Both are monotone in
+ * demand n and alkali A, so that their extremes stand where the leanest lots meet the highest assay and the richest lots
+ * the lowest.
  */
 export function balanceOf(
   demand: Estimate<Demand>,
@@ -53,40 +81,28 @@ export function balanceOf(
   batchGrams: Decimal,
   steps?: Steps,
 ): Balance {
-  const percent = (share: Decimal): Fraction => frozen({ percent: share.times(100) });
-  const byMass = (alkali: Decimal, at: Demand): Fraction =>
-    percent(unsaponifiedGrams(alkali, at, fatGrams).div(fatGrams));
-  const content = (alkali: Decimal, at: Demand): AlkaliContent =>
-    frozen({ percentNaoh: freeCaustic(alkali, at, batchGrams) });
-  const amount = (mol: Decimal): Amount => frozen({ mol });
-  const balance = frozen({
-    charged: frozen({ low: amount(charged.low), likely: amount(charged.likely), high: amount(charged.high) }),
-    superfat: frozen({
-      low: percent(unmet(charged.high, demand.low)),
-      likely: percent(unmet(charged.likely, demand.likely)),
-      high: percent(unmet(charged.low, demand.high)),
-    }),
-    superfatByMass: frozen({
-      low: byMass(charged.high, demand.low),
-      likely: byMass(charged.likely, demand.likely),
-      high: byMass(charged.low, demand.high),
-    }),
-    freeCausticAlkali: frozen({
-      low: content(charged.low, demand.high),
-      likely: content(charged.likely, demand.likely),
-      high: content(charged.high, demand.low),
-    }),
-  });
+  const lean = cornerAt(charged.high, demand.low, fatGrams, batchGrams);
+  const likely = cornerAt(charged.likely, demand.likely, fatGrams, batchGrams);
+  const rich = cornerAt(charged.low, demand.high, fatGrams, batchGrams);
   noted(steps, 'hydroxide charged, likely assay', 'A = Σ m·w/M', 'mol', charged.likely);
-  noted(steps, 'superfat, likely lots', '100·(1 − A/n)', 'percent', balance.superfat.likely.percent);
-  noted(steps, 'superfat, leanest lots and strongest assay', '100·(1 − A/n)', 'percent', balance.superfat.low.percent);
-  noted(steps, 'superfat, richest lots and weakest assay', '100·(1 − A/n)', 'percent', balance.superfat.high.percent);
+  noted(steps, 'superfat, likely lots', '100·(1 − A/n)', 'percent', likely.superfat.percent);
+  noted(steps, 'superfat, leanest lots and strongest assay', '100·(1 − A/n)', 'percent', lean.superfat.percent);
+  noted(steps, 'superfat, richest lots and weakest assay', '100·(1 − A/n)', 'percent', rich.superfat.percent);
   noted(
     steps,
     'free caustic alkali, leanest lots and strongest assay',
     '100·max(0, A − n)·M(NaOH)/m(batch)',
     'percent NaOH',
-    balance.freeCausticAlkali.high.percentNaoh,
+    lean.freeCausticAlkali.percentNaoh,
   );
-  return balance;
+  return frozen({
+    charged: mapEnds(charged, (mol) => frozen({ mol })),
+    superfat: frozen({ low: lean.superfat, likely: likely.superfat, high: rich.superfat }),
+    superfatByMass: frozen({ low: lean.superfatByMass, likely: likely.superfatByMass, high: rich.superfatByMass }),
+    freeCausticAlkali: frozen({
+      low: rich.freeCausticAlkali,
+      likely: likely.freeCausticAlkali,
+      high: lean.freeCausticAlkali,
+    }),
+  });
 }

@@ -8,9 +8,9 @@ export interface BatchMass {
   readonly is: 'fats-lye-and-water' | 'as-stated';
 }
 
-/** Reads the mass of the batch, where it is stated; else it is what was charged. */
-export function readBatch(value: unknown, charged: Decimal): BatchMass {
+/** Reads the mass of the batch, where it is stated: no less than its fats; else it is what was charged. */
+export function readBatch(value: unknown, charged: Decimal, fats: Decimal): BatchMass {
   return value === undefined
     ? frozen({ mass: frozen({ g: charged }), is: 'fats-lye-and-water' })
-    : frozen({ mass: frozen({ g: readMass('batchMass', value, { above: 0 }) }), is: 'as-stated' });
+    : frozen({ mass: frozen({ g: readMass('batchMass', value, { min: fats.toString() }) }), is: 'as-stated' });
 }

@@ -1,7 +1,7 @@
 import { molarMass } from '../chemistry/index.js';
 import { expandedCharges, type FatCharge, type SingleFat } from '../fats/index.js';
 import { frozen, noted, ONE, ZERO, type Decimal, type Steps } from '../numbers/index.js';
-import { mapEstimate, type Estimate } from '../quantities/index.js';
+import { mapEnds, type Estimate } from '../quantities/index.js';
 
 /** What a charge of fats asks of the lye, at one end of its lots. */
 export interface Demand {
@@ -13,30 +13,28 @@ export interface Demand {
   readonly esterGrams: Decimal;
 }
 
-type End = keyof Estimate<unknown>;
-
-/** mg KOH that split all of a charge at one end of its lots: `Σ m·SV`. */
-function milligramsOfKoh(charges: readonly FatCharge<SingleFat>[], end: End): Decimal {
-  return charges.reduce((sum, { fat, grams }) => sum.plus(grams.times(fat.saponificationValue[end].mgKohPerG)), ZERO);
-}
-
 const isAllAcid = ({ kind }: SingleFat): boolean => kind === 'free-fatty-acid' || kind === 'rosin';
 
-/** mg KOH that the free acid of a charge takes, at one end of its lots: `Σ m·AV`. */
-function milligramsForAcid(charges: readonly FatCharge<SingleFat>[], end: End): Decimal {
-  return charges.reduce((sum, { fat, grams }) => {
-    const value = isAllAcid(fat) ? fat.saponificationValue[end].mgKohPerG : fat.acidValue.mgKohPerG;
-    return value.isZero() ? sum : sum.plus(grams.times(value));
-  }, ZERO);
+/** What one fat asks: mg KOH for all of it, `m·SV`, and for its free acid, `m·AV`; its esters, `m·(1 − AV/SV)`. */
+function demandOfOne({ fat, grams }: FatCharge<SingleFat>, end: keyof Estimate<unknown>): Demand {
+  const value = fat.saponificationValue[end].mgKohPerG;
+  const hydroxide = grams.times(value);
+  if (isAllAcid(fat)) return { hydroxide, acid: hydroxide, esterGrams: ZERO };
+  const acidValue = fat.acidValue.mgKohPerG;
+  if (acidValue.isZero()) return { hydroxide, acid: ZERO, esterGrams: grams };
+  return { hydroxide, acid: grams.times(acidValue), esterGrams: grams.times(ONE.minus(acidValue.div(value))) };
 }
 
-/** Grams of esters: each fat less the share of it that is free acid, taken as `AV/SV` of its mass. */
-function gramsOfEsters(charges: readonly FatCharge<SingleFat>[], end: End): Decimal {
-  return charges.reduce((sum, { fat, grams }) => {
-    if (isAllAcid(fat)) return sum;
-    const { mgKohPerG: acid } = fat.acidValue;
-    return sum.plus(acid.isZero() ? grams : grams.times(ONE.minus(acid.div(fat.saponificationValue[end].mgKohPerG))));
-  }, ZERO);
+function demandAt(charges: readonly FatCharge<SingleFat>[], end: keyof Estimate<unknown>): Demand {
+  const perMol = molarMass('KOH').times(1000);
+  let [hydroxide, acid, esterGrams] = [ZERO, ZERO, ZERO];
+  for (const charge of charges) {
+    const one = demandOfOne(charge, end);
+    hydroxide = hydroxide.plus(one.hydroxide);
+    if (one.acid !== ZERO) acid = acid.plus(one.acid);
+    if (one.esterGrams !== ZERO) esterGrams = esterGrams.plus(one.esterGrams);
+  }
+  return { hydroxide: hydroxide.div(perMol), acid: acid.isZero() ? ZERO : acid.div(perMol), esterGrams };
 }
 
 /**
@@ -45,28 +43,21 @@ function gramsOfEsters(charges: readonly FatCharge<SingleFat>[], end: End): Deci
  */
 export function demandOf(charges: readonly FatCharge[], steps?: Steps): Estimate<Demand> {
   const singles = expandedCharges(charges);
-  const perMol = molarMass('KOH').times(1000);
-  const at = (end: End): Demand => ({
-    hydroxide: milligramsOfKoh(singles, end).div(perMol),
-    acid: milligramsForAcid(singles, end).div(perMol),
-    esterGrams: gramsOfEsters(singles, end),
+  const demand = frozen({
+    low: demandAt(singles, 'low'),
+    likely: demandAt(singles, 'likely'),
+    high: demandAt(singles, 'high'),
   });
-  const demand = frozen({ low: at('low'), likely: at('likely'), high: at('high') });
-  if (steps !== undefined) noteDemand(singles, demand, perMol, steps);
+  if (steps !== undefined) noteDemand(singles, demand, steps);
   return demand;
 }
 
-function noteDemand(
-  singles: readonly FatCharge<SingleFat>[],
-  demand: Estimate<Demand>,
-  perMol: Decimal,
-  steps: Steps,
-): void {
-  for (const { fat, grams } of singles) {
-    const value = fat.saponificationValue.likely.mgKohPerG;
-    noted(steps, `hydroxide for ${fat.name}`, 'n = m·SV/(1000·M(KOH))', 'mol', grams.times(value).div(perMol));
+function noteDemand(singles: readonly FatCharge<SingleFat>[], demand: Estimate<Demand>, steps: Steps): void {
+  for (const charge of singles) {
+    const { hydroxide } = demandAt([charge], 'likely');
+    noted(steps, `hydroxide for ${charge.fat.name}`, 'n = m·SV/(1000·M(KOH))', 'mol', hydroxide);
   }
-  const { low, likely, high } = mapEstimate(demand, ({ hydroxide }) => hydroxide);
+  const { low, likely, high } = mapEnds(demand, ({ hydroxide }) => hydroxide);
   noted(steps, 'hydroxide for all fats, likely lots', 'n = Σ m·SV/(1000·M(KOH))', 'mol', likely);
   noted(steps, 'hydroxide for all fats, leanest lots', 'the same with the lowest values', 'mol', low);
   noted(steps, 'hydroxide for all fats, richest lots', 'the same with the highest values', 'mol', high);

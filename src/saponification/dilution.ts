@@ -42,7 +42,7 @@ export interface Undiluted {
 }
 
 const WAYS = ['strength', 'waterPerAlkali', 'waterPerFat', 'water'] as const;
-const EXPECTED = `one of ${WAYS.join(', ')}, or 'as-is'`;
+const EXPECTED = "strength, waterPerAlkali, waterPerFat or water, or 'as-is'";
 
 /**
  * Reads a dilution.

@@ -1,5 +1,5 @@
 import { gramsOf, readFatCharges, type ChargedFatInput } from '../fats/index.js';
-import { cautions, hydroxideMolarMass, type Alkali, type LyeCharge } from '../lye/index.js';
+import { hydroxideMolarMass, type Alkali, type LyeCharge } from '../lye/index.js';
 import {
   frozen,
   noted,
@@ -13,7 +13,7 @@ import {
   type Steps,
 } from '../numbers/index.js';
 import {
-  mapEstimate,
+  mapEnds,
   readMass,
   readPercent,
   type Amount,
@@ -33,11 +33,11 @@ import {
   type GivenAlkali,
   type PlannedAlkali,
 } from './alkaliChoice.js';
-import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
+import { atAssays, balanceOf, hydroxideCharged, type Balance } from './balance.js';
 import { readBatch, type BatchMass } from './batch.js';
-import { cautionCodes } from './cautionCodes.js';
 import { demandOf } from './demand.js';
 import { addedWater, readDilution, type Dilution, type GivenDilution } from './dilution.js';
+import { potCautions } from './potCautions.js';
 
 /** What a plan aims at. */
 export interface LyeTarget {
@@ -69,8 +69,11 @@ export interface PlannedLye {
   readonly strength: Estimate<Fraction>;
 }
 
-/** A plan; `weigh` has just the alkalis chosen, and the water. */
-export interface LyePlan<A extends Alkali = Alkali> extends Balance {
+/**
+ * A plan; `weigh` has just the alkalis chosen, and the water. `LyePlan` by itself is what all plans share, so that every
+ * plan fits it.
+ */
+export interface LyePlan<A extends Alkali = never> extends Balance {
   readonly by: 'planLye';
   /** The inputs as read. */
   readonly given: {
@@ -102,9 +105,6 @@ export interface LyePlan<A extends Alkali = Alkali> extends Balance {
 
 /** The plan for a choice of alkali; of a union of choices, a union of plans. */
 export type PlanFor<A> = A extends unknown ? LyePlan<ChosenAlkali<A>> : never;
-
-/** Where sodium hydroxide stops dissolving in water at 20 °C: 109 g to 100 mL (read), about 52 % by mass. */
-const NAOH_DISSOLVES_TO = '52.2';
 
 /**
  * The lye for a charge of fats: what to weigh, and what lots and assays do to it.
@@ -169,11 +169,10 @@ export function planLyeSteps(input: PlanLyeInput, steps?: Steps): LyePlan {
   const water = weighedWater(dilution, lye, fatGrams, scaleStep, steps);
 
   const lyeGrams = lye.reduce((sum, { grams }) => sum.plus(grams), water);
-  const batch = readBatch(fields['batchMass'], fatGrams.plus(lyeGrams));
+  const batch = readBatch(fields['batchMass'], fatGrams.plus(lyeGrams), fatGrams);
   const charged = hydroxideCharged(lye);
   const balance = balanceOf(demand, charged, fatGrams, batch.mass.g, steps);
   const strength = strengthOf(lye, lyeGrams);
-  const codes = cautionCodes(charges, lye, balance);
   return frozen({
     by: 'planLye',
     given: frozen({
@@ -187,11 +186,11 @@ export function planLyeSteps(input: PlanLyeInput, steps?: Steps): LyePlan {
     weigh: weigh(lye, water),
     hydroxide: frozen({ mol: charged.likely }),
     lye: frozen({ mass: frozen({ g: lyeGrams }), strength }),
-    demand: mapEstimate(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
+    demand: mapEnds(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
     ...balance,
     batch,
     notes: frozen(notesOfFats(charges)),
-    cautions: cautions(isBeyondSolubility(lye, strength) ? ['stronger-than-dissolves', ...codes] : codes),
+    cautions: potCautions(charges, lye, balance, strength),
     basis: frozen<readonly SourceId[]>([...basisOfFats(charges), 'ghs-naoh']),
     edition: EDITION,
   });
@@ -241,21 +240,18 @@ function weighedWater(
     hasSolid: lye.some(({ source }) => source.state === 'solid'),
   });
   const formula = dilution !== 'as-is' && 'strength' in dilution ? 'm(pure)/strength − m' : 'as stated';
-  return noted(steps, 'water to add', formula, 'g', step === undefined ? exact : toStep(exact, step, 'nearest'));
+  const water = step === undefined ? exact : toStep(exact, step, 'nearest');
+  if (water.isZero() && lye.some(({ source }) => source.state === 'solid')) {
+    refuse('infeasible', 'scaleStep', 'a step fine enough to weigh the water for solid alkali', String(step));
+  }
+  return noted(steps, 'water to add', formula, 'g', water);
 }
 
 function strengthOf(lye: readonly LyeCharge[], lyeGrams: Decimal): Estimate<Fraction> {
-  const at = (end: keyof Estimate<unknown>): Fraction =>
-    frozen({ percent: pureGrams(lye, end).times(100).div(lyeGrams) });
-  return frozen({ low: at('low'), likely: at('likely'), high: at('high') });
-}
-
-function isBeyondSolubility(lye: readonly LyeCharge[], strength: Estimate<Fraction>): boolean {
-  const isSolidSoda = lye.every(({ alkali, source }) => alkali === 'naoh' && source.state === 'solid');
-  return isSolidSoda && strength.likely.percent.gt(NAOH_DISSOLVES_TO);
+  return atAssays(lye, (end) => frozen({ percent: pureGrams(lye, end).times(100).div(lyeGrams) }));
 }
 
 function weigh(lye: readonly LyeCharge[], water: Decimal): LyePlan['weigh'] {
   const masses = lye.map(({ alkali, grams }) => [alkali, frozen({ g: grams })] as const);
-  return frozen({ ...Object.fromEntries(masses), water: frozen({ g: water }) } as LyePlan['weigh']);
+  return frozen({ ...Object.fromEntries(masses), water: frozen({ g: water }) });
 }

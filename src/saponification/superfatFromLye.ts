@@ -1,13 +1,13 @@
 import { gramsOf, readFatCharges, type ChargedFatInput } from '../fats/index.js';
-import { cautions, givenCharge, readLyeCharge, type LyeChargeGiven, type LyeChargeInput } from '../lye/index.js';
+import { givenCharge, readLyeCharge, type LyeChargeGiven, type LyeChargeInput } from '../lye/index.js';
 import { frozen, readList, readShape, refuse, ZERO, type Remark, type Steps } from '../numbers/index.js';
-import { mapEstimate, readMass, type Amount, type Estimate, type Mass, type MassInput } from '../quantities/index.js';
+import { mapEnds, readMass, type Amount, type Estimate, type Mass, type MassInput } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { basisOfFats, givenFats, notesOfFats, type ChargedFat } from './alkaliDemandOf.js';
 import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
 import { readBatch, type BatchMass } from './batch.js';
-import { cautionCodes } from './cautionCodes.js';
 import { demandOf } from './demand.js';
+import { potCautions } from './potCautions.js';
 
 /** Input of {@link superfatFromLye}. */
 export interface SuperfatFromLyeInput {
@@ -80,7 +80,7 @@ export function superfatFromLyeSteps(input: SuperfatFromLyeInput, steps?: Steps)
   const water = fields['water'] === undefined ? ZERO : readMass('water', fields['water']);
   const fatGrams = gramsOf(charges);
   const charged = lye.reduce((sum, { grams }) => sum.plus(grams), fatGrams.plus(water));
-  const batch = readBatch(fields['batchMass'], charged);
+  const batch = readBatch(fields['batchMass'], charged, fatGrams);
   const demand = demandOf(charges, steps);
   const balance = balanceOf(demand, hydroxideCharged(lye), fatGrams, batch.mass.g, steps);
   return frozen({
@@ -92,10 +92,10 @@ export function superfatFromLyeSteps(input: SuperfatFromLyeInput, steps?: Steps)
       ...(batch.is === 'as-stated' ? { batchMass: batch.mass } : {}),
     }),
     ...balance,
-    demand: mapEstimate(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
+    demand: mapEnds(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
     batch,
     notes: frozen(notesOfFats(charges)),
-    cautions: cautions(cautionCodes(charges, lye, balance)),
+    cautions: potCautions(charges, lye, balance),
     basis: frozen(basisOfFats(charges)),
     edition: EDITION,
   });

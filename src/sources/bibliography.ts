@@ -4,9 +4,10 @@ import { standards } from './data/standards.js';
 import type { Publication } from './publication.js';
 
 /** Name of a publication in the bibliography. */
-export type SourceId = keyof typeof constants | keyof typeof standards | keyof typeof checkSources;
+export type SourceId =
+  keyof ReturnType<typeof constants> | keyof ReturnType<typeof standards> | keyof ReturnType<typeof checkSources>;
 
 /** The shelves of the bibliography; a function, so that a bundle that cites nothing carries none of them. */
 export function shelves(): readonly Readonly<Record<string, Publication>>[] {
-  return [constants, standards, checkSources];
+  return [constants(), standards(), checkSources()];
 }

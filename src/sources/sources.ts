@@ -1,3 +1,4 @@
+import { frozen, readList } from '../numbers/index.js';
 import { shelves, type SourceId } from './bibliography.js';
 import type { Publication } from './publication.js';
 
@@ -15,6 +16,7 @@ export interface Source extends Publication {
  *
  * @param ids - names as found in the `basis` of any result
  * @returns one row a publication: title, authors, edition or year, place in it
+ * @throws CalculationError `missing` or `bad-shape` for what is no list
  *
  * @example
  * ```ts
@@ -23,11 +25,11 @@ export interface Source extends Publication {
  * ```
  */
 export function sources(ids: readonly SourceId[]): readonly Source[] {
-  return ids.flatMap((id) => {
-    const publication = shelves()
-      .filter((shelf) => Object.hasOwn(shelf, id))
-      .map((shelf) => shelf[id])
-      .find((found) => found !== undefined);
-    return publication === undefined ? [] : [Object.freeze({ id, ...publication })];
-  });
+  return frozen(
+    readList('ids', ids, 0).flatMap((id) => {
+      const shelf = typeof id === 'string' ? shelves().find((candidate) => Object.hasOwn(candidate, id)) : undefined;
+      const publication = shelf?.[id as SourceId];
+      return publication === undefined ? [] : [frozen({ id: id as SourceId, ...publication })];
+    }),
+  );
 }

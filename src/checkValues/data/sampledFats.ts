@@ -448,7 +448,7 @@ const samples = {
  * profile: no tolerance is made for it beyond the printed digits of both, and what does not agree stands, with the reason,
  * in the list of known disagreements. For a saponification value the bounds of the profile as a fat are what is checked.
  */
-export const sampledFatChecks: readonly CheckValue[] = [
+export const sampledFatChecks = (): readonly CheckValue[] => [
   {
     id: 'ryan1984-01-iodine-value',
     call: 'iodineValueFromProfile',

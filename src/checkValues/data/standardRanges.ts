@@ -35,7 +35,9 @@ const FURTHER: Readonly<Record<string, readonly Limits[]>> = {
  * left out, so a value may run high. Iodine values of profiles without a double bond are passed over: zero checks
  * nothing.
  */
-export const standardRangeChecks: readonly CheckValue[] = fats.flatMap(checksOf);
+export function standardRangeChecks(): readonly CheckValue[] {
+  return fats.flatMap(checksOf);
+}
 
 function checksOf(listing: FatListing): readonly CheckValue[] {
   const { id, kind } = listing;

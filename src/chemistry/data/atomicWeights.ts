@@ -15,8 +15,8 @@ export interface AtomicWeight {
 }
 
 /**
- * Abridged standard atomic weights 2021 of the elements that soap making meets. The column was recalled; each value
- * lies inside the interval, read, of the full table of the same report.
+ * Abridged standard atomic weights 2021 of the elements that soap making meets. The column was recalled. Value and
+ * uncertainty cover the interval of the full table of the same report, which was read for all but iodine.
  */
 export const atomicWeights: Readonly<Record<Element, AtomicWeight>> = {
   H: { value: '1.0080', uncertainty: '0.0002', source: 'iupac-2021', obtained: 'memory' },

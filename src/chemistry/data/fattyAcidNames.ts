@@ -1,8 +1,10 @@
+import type { FattyAcid } from './fattyAcids.js';
+
 /**
- * The fatty acids on file, by lipid number (carbons : double bonds), with their trivial or systematic names (IUPAC-IUB
+ * Trivial or systematic names of the fatty acids on file (IUPAC-IUB
  * nomenclature of lipids, 1976; names recalled). Where isomers share a number the commonest in soap fats is named.
  */
-export const fattyAcidNames = {
+export const fattyAcidNames: Readonly<Record<FattyAcid, string>> = {
   'C4:0': 'butyric acid',
   'C5:0': 'valeric acid',
   'C6:0': 'caproic acid',
@@ -46,4 +48,4 @@ export const fattyAcidNames = {
   'C22:6': 'docosahexaenoic acid',
   'C24:0': 'lignoceric acid',
   'C24:1': 'nervonic acid',
-} as const;
+};

@@ -25,10 +25,10 @@ export interface PublishedFat {
 
 /**
  * The published fats: limits of standards, not averages. A lot inside any of them is lawful, so bounds are the union.
- * Laid out by hand, a line a quantity.
+ * Laid out by hand, a line a quantity. A function, so that the table is made when the first fat is asked for.
  */
 // prettier-ignore
-export const publishedFats: Readonly<Record<PublishedFatId, PublishedFat>> = {
+export const publishedFats = (): Readonly<Record<PublishedFatId, PublishedFat>> => ({
   // Vegetable oils
   'coconut-oil': {
     profile: {
@@ -642,4 +642,4 @@ export const publishedFats: Readonly<Record<PublishedFatId, PublishedFat>> = {
   'rosin-spanish': {
     observedSaponificationValue: [179, 'simmons-appleton-1908'],
   },
-};
+});

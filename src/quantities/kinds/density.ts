@@ -34,21 +34,24 @@ function overWater(water: () => Decimal): Unit {
 function twaddell(): Unit {
   const gravity = overWater(at60F);
   return {
-    toCanonical: (degrees) => gravity.toCanonical(degrees.div(200).plus(1)),
-    fromCanonical: (density) => gravity.fromCanonical(density).minus(1).times(200),
+    toCanonical: (degrees, path) => gravity.toCanonical(degrees.div(200).plus(1), path),
+    fromCanonical: (density, path) => gravity.fromCanonical(density, path).minus(1).times(200),
     source: 'simmons-appleton-1908',
   };
 }
 
 /** Degrees Baumé for liquids heavier than water: m·(1 − 1/s), with the modulus m of the scale. */
-function baume(modulus: string, water: () => Decimal, path: string): Unit {
+function baume(modulus: string, water: () => Decimal): Unit {
   const gravity = overWater(water);
   return {
-    toCanonical: (degrees) => {
+    toCanonical: (degrees, path) => {
       if (degrees.gte(modulus)) refuse('out-of-range', path, `less than the modulus, ${modulus}`, degrees.toString());
-      return gravity.toCanonical(new Decimal(modulus).div(new Decimal(modulus).minus(degrees)));
+      return gravity.toCanonical(new Decimal(modulus).div(new Decimal(modulus).minus(degrees)), path);
     },
-    fromCanonical: (density) => new Decimal(modulus).minus(new Decimal(modulus).div(gravity.fromCanonical(density))),
+    fromCanonical: (density, path) => {
+      if (density.lte(0)) refuse('out-of-range', path, 'a density of more than 0', density.toString());
+      return new Decimal(modulus).minus(new Decimal(modulus).div(gravity.fromCanonical(density, path)));
+    },
     source: 'simmons-appleton-1908',
   };
 }
@@ -61,6 +64,6 @@ export const densityUnits: Units<DensityUnit> = {
   specificGravity15_15: /* @__PURE__ */ overWater(() => waterDensity(15)),
   specificGravity60F_60F: /* @__PURE__ */ overWater(at60F),
   twaddell: /* @__PURE__ */ twaddell(),
-  baume145: /* @__PURE__ */ baume('145', at60F, 'baume145'),
-  baume144_3: /* @__PURE__ */ baume('144.3', () => waterDensity(15), 'baume144_3'),
+  baume145: /* @__PURE__ */ baume('145', at60F),
+  baume144_3: /* @__PURE__ */ baume('144.3', () => waterDensity(15)),
 };

@@ -11,9 +11,9 @@ export interface IodineValue {
 }
 export const iodineValueUnits: Units<IodineValueUnit> = { gI2Per100g: /* @__PURE__ */ canonical('iso-3961') };
 
-const ANY_FAT: Limits = { min: 0, max: 400 };
+const ANY_FAT: Limits = { min: 0, max: 500 };
 
-/** Reads an iodine value in g I2 per 100 g; 0 to 400. */
+/** Reads an iodine value in g I2 per 100 g; 0 to 500. */
 export function readIodineValue(path: string, value: unknown): Decimal {
   return readQuantity(path, value, iodineValueUnits, ANY_FAT);
 }

@@ -1,4 +1,4 @@
-import type { Decimal, Limits } from '../../numbers/index.js';
+import { refuse, type Decimal, type Limits } from '../../numbers/index.js';
 import { canonical, readQuantity, scaled, type OneUnit, type Units } from '../unit.js';
 
 /** Units of mass; `oz` and `lb` are avoirdupois. */
@@ -18,7 +18,14 @@ export const massUnits: Units<MassUnit> = {
   lb: /* @__PURE__ */ scaled('453.59237', 'nist-sp-811-2008'),
 };
 
-/** Reads a mass in grams; zero or more unless other limits are given. */
+/**
+ * Reads a mass in grams; zero or more unless other limits are given. Beyond a million tonnes, and below 1e-24 g, there is
+ * no batch; so everything worked out from a mass is a number that can be read again.
+ */
 export function readMass(path: string, value: unknown, limits: Limits = { min: 0 }): Decimal {
-  return readQuantity(path, value, massUnits, limits);
+  const grams = readQuantity(path, value, massUnits, limits);
+  const size = grams.abs();
+  return size.isZero() || (size.gte('1e-24') && size.lte('1e12'))
+    ? grams
+    : refuse('out-of-range', path, '0, or 1e-24 to 1e12 g', grams.toString());
 }

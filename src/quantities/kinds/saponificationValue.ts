@@ -23,8 +23,8 @@ export const saponificationValueUnits: Units<SaponificationValueUnit> = {
 };
 
 /** Value and equivalent are each 1000·M(KOH) over the other. */
-function inverse(value: Decimal): Decimal {
-  if (value.lte(0)) refuse('out-of-range', 'saponificationEquivalent', 'more than 0', value.toString());
+function inverse(value: Decimal, path: string): Decimal {
+  if (value.lte(0)) refuse('out-of-range', path, 'more than 0', value.toString());
   return molarMass('KOH').times(1000).div(value);
 }
 
@@ -38,5 +38,6 @@ export function readSaponificationValue(path: string, value: unknown, limits: Li
 
 /** Reads a saponification value or a range of them. A range of equivalents runs the other way; it is turned round. */
 export function readSaponificationValueRange(path: string, value: unknown, limits: Limits = ANY_FAT): RangeOf<Decimal> {
-  return readRanged(path, value, (at, part) => readSaponificationValue(at, part, limits), 'either-way');
+  const read = (at: string, part: unknown): Decimal => readSaponificationValue(at, part, limits);
+  return readRanged(path, value, read, 'saponificationEquivalent');
 }

@@ -1,0 +1,100 @@
+/** The page `docs/performance.md`. */
+import { cpus } from 'node:os';
+import { ratioOf, spreadOf, type Rounds } from './harness.js';
+import { comparison, table, verdict, withQuartiles } from './table.js';
+
+/** What was measured; each list begins with the library. */
+export interface Measurements {
+  readonly rounds: number;
+  readonly importRounds: number;
+  /** By number of fats. */
+  readonly plans: ReadonlyMap<number, readonly Rounds[]>;
+  /** Plans of so many fats as the name says. */
+  readonly growth: readonly Rounds[];
+  readonly profileValue: readonly Rounds[];
+  readonly certificate: readonly Rounds[];
+  /** Milliseconds. */
+  readonly imports: readonly Rounds[];
+}
+
+/** The aims of the design: a plan of five fats against plain decimals, an import against that of decimal.js. */
+const [PLAN_AIM, IMPORT_AIM] = [2, 1.5];
+
+function named(measured: readonly Rounds[], name: string): Rounds {
+  const found = measured.find((rounds) => rounds.name === name);
+  if (found === undefined) throw new Error(`${name} was not measured`);
+  return found;
+}
+
+const count = (fats: number): string => (fats === 1 ? 'one fat' : `${String(fats)} fats`);
+
+function growthTable(plans: readonly Rounds[]): string {
+  const growth = plans.map(({ name, figures }) => ({ name, figures: figures.map((micros) => micros / Number(name)) }));
+  const ten = named(growth, '10');
+  return table(
+    ['fats in the plan', 'µs for each fat', 'times that of ten fats'],
+    growth.map((size) => [
+      size.name,
+      withQuartiles(spreadOf(size.figures)),
+      size === ten ? '1' : withQuartiles(ratioOf(size, ten)),
+    ]),
+  );
+}
+
+/** The whole page as Markdown, not yet laid out. */
+export function pageOf(measurements: Measurements): string {
+  const { rounds, importRounds, plans, growth, profileValue, certificate, imports } = measurements;
+  const five = plans.get(5) ?? [];
+  const planRatio = ratioOf(named(five, '`planLye`'), named(five, 'plain decimals'));
+  const importRatio = ratioOf(named(imports, '`laurate`'), named(imports, '`decimal.js`'));
+  return `---
+title: Performance
+---
+
+# Performance
+
+This page is written by \`npm run bench -- --write\`; figures are not edited by hand. Every figure is a median with its
+quartiles in brackets. What is compared runs in turns within one run (${String(rounds)} rounds; imports ${String(importRounds)}), and ratios are taken
+inside each round, so that they hold on a busy machine too; the times themselves only give the scale. Measured on the
+built package, Node ${process.versions.node}, ${String(cpus().length)} processor cores (${process.arch}), not kept free of other work.
+
+- \`planLye\` of five fats against plain decimals: ${verdict(planRatio, PLAN_AIM)}.
+- Import of \`laurate\` against \`decimal.js\` alone: ${verdict(importRatio, IMPORT_AIM)}.
+
+## A lye plan
+
+A 50 % lye brought to 33 %, 2 % of the demand left out; published fats, masses as numbers and as texts, input objects
+made afresh for each call. The plain ways are given the saponification values as parsed numbers and work out demand,
+alkali, water, superfat and free caustic alkali for the leanest, the likely and the richest lots; the units library only
+the likely plan. Before anything is timed, all must give the same figures: decimals to 32 digits, floating point to 13.
+The library does more than they do: it reads and checks every field, gives superfat by mass and the strength of the lye
+as well, and hands back the input as read, notes, cautions and sources.
+
+${[...plans].map(([fats, measured]) => `### ${count(fats)}\n\n${comparison(measured, 'µs')}`).join('\n\n')}
+
+## Growth
+
+Time of \`planLye\` for each fat. One fat bears the fixed cost of the plan alone; beyond that each fat must cost no more
+in a long list than in a short one.
+
+${growthTable(growth)}
+
+## The value of a profile
+
+Coconut oil, twelve acids with the limits of its standard. The library also gives the exact bounds, the mean molar mass
+and the profile as used; the plain ways give the likely value alone.
+
+${comparison(profileValue, 'µs')}
+
+## A fat by its certificate
+
+${comparison(certificate, 'µs')}
+
+## Import
+
+Each import (ESM) in a process of its own, without the start of the process. An empty module shows what the first import
+of any process costs; the others are what the library depends on.
+
+${comparison(imports, 'ms')}
+`;
+}

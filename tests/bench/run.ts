@@ -1,0 +1,36 @@
+/**
+ * Measures the built package against plain ways of doing the same: `npm run bench`. With `--write` the page
+ * `docs/performance.md` is written, else printed.
+ */
+import { writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { format, resolveConfig } from 'prettier';
+import { certificateContenders } from './certificate.js';
+import { timed } from './harness.js';
+import { importTimes } from './imports.js';
+import { growthContender, lyePlanContenders } from './lyePlan.js';
+import { pageOf } from './page.js';
+import { profileValueContenders } from './profileValue.js';
+
+const ROUNDS = 60;
+const IMPORT_ROUNDS = 60;
+const SIZES = [1, 10, 100, 1000];
+
+// Run with the tests' configuration the name would stand for the sources: that is not what users get.
+const entry = new URL(import.meta.resolve('laurate'));
+if (!entry.pathname.endsWith('/dist/index.js')) throw new Error('the built package is to be measured, not its sources');
+
+const page = pageOf({
+  rounds: ROUNDS,
+  importRounds: IMPORT_ROUNDS,
+  plans: new Map([1, 5, 20].map((fats) => [fats, timed(lyePlanContenders(fats), ROUNDS)])),
+  growth: timed(SIZES.map(growthContender), ROUNDS),
+  profileValue: timed(profileValueContenders(), ROUNDS),
+  certificate: timed(certificateContenders(), ROUNDS),
+  imports: importTimes(IMPORT_ROUNDS),
+});
+
+const path = fileURLToPath(new URL('../../docs/performance.md', import.meta.url));
+const text = await format(page, { ...(await resolveConfig(path)), parser: 'markdown' });
+if (process.argv.includes('--write')) writeFileSync(path, text);
+else process.stdout.write(text);

@@ -1,0 +1,194 @@
+/** Every public function with inputs it takes: what the laws across layers are tried on. */
+import * as laurate from 'laurate';
+import { publishedRecordOf, workingOf } from 'laurate/reports';
+import { throughJson } from './exact.js';
+
+const {
+  alkaliContentOf,
+  alkaliDemandOf,
+  fat,
+  fatFromBlend,
+  fatFromCertificate,
+  fatFromProfile,
+  fattyAcidOf,
+  hydroxideFromOxideGrade,
+  iodineValueFromProfile,
+  kohFromNaoh,
+  kohShareFromMassShare,
+  lyeStrengthFromMixing,
+  mapEstimate,
+  molarMassOf,
+  naohFromKoh,
+  planLye,
+  profileSummaryOf,
+  readFat,
+  roundToStep,
+  saponificationValueFromProfile,
+  saponificationValueOf,
+  sources,
+  splitToStep,
+  superfatFromLye,
+  triglycerideOf,
+  valueIn,
+} = laurate;
+
+type Run = (...args: never[]) => unknown;
+
+/** A function and arguments it takes, each set by itself. */
+export interface Example {
+  readonly name: string;
+  readonly run: (...args: readonly unknown[]) => unknown;
+  readonly args: readonly (readonly unknown[])[];
+}
+
+const example = (name: string, run: Run, ...args: readonly (readonly unknown[])[]): Example => ({
+  name,
+  run: run as Example['run'],
+  args,
+});
+
+const lot = fatFromCertificate({
+  name: 'A lot',
+  kind: 'triglyceride',
+  saponificationValue: { mgKohPerG: '256.4' },
+  uncertainty: { mgKohPerG: 1 },
+});
+const blend = fatFromBlend({
+  name: 'Stock',
+  parts: [
+    { fat: lot, mass: { g: 700 } },
+    { fat: fat('beeswax'), mass: { g: 300 } },
+  ],
+});
+const profile = { 'C16:0': 10, 'C18:0': { low: 2, high: 4 }, 'C18:1': { low: { percent: 80 }, high: { percent: 90 } } };
+const point = { 'C12:0': 46, 'C18:1': '49.5', 'C18:3-conj': { percent: 1 } };
+const solid = { hydroxide: { low: { percent: 97 }, high: { percent: 99 } } };
+const total = { totalAlkali: { percent: '95.0' }, carbonate: { low: { percent: 1 }, high: { percent: '3.0' } } };
+const solution = { hydroxide: { percent: 50 } };
+const charge = [
+  { fat: lot, mass: { kg: 1 } },
+  { fat: fat('stearic-acid-50'), mass: { lb: '0.25' } },
+  { fat: blend, mass: { g: 10 } },
+];
+const stored = [
+  { fat: throughJson(lot), mass: { g: '70.5' } },
+  { fat: throughJson(blend), mass: { oz: 3 } },
+];
+const target = { superfat: { percent: 3 } };
+
+/** Every public function but the class of errors, `isCalculationError` and `toJson`, which calculate nothing. */
+export const examples: readonly Example[] = [
+  example('sources', sources, [['iupac-2021', 'ghs-naoh']], [[]]),
+  example('molarMassOf', molarMassOf, ['C12H24O2'], ['Na2CO3·10H2O']),
+  example(
+    'mapEstimate',
+    (estimate: laurate.Estimate<laurate.MassInput>) => mapEstimate(estimate, (mass) => Object.freeze({ g: valueIn(mass, 'g') })),
+    [{ low: { g: 1 }, likely: { kg: 2 }, high: { lb: 5 } }],
+  ),
+  example('roundToStep', roundToStep, [{ g: '157.68' }, { g: 1 }, 'down'], [{ oz: 3 }, { g: '0.1' }, 'nearest']),
+  example('splitToStep', splitToStep, [[{ g: '33.4' }, { g: '33.4' }, { g: '33.2' }], { g: 1 }]),
+  example('valueIn', valueIn, [{ lb: 2 }, 'g'], [{ gNaohPerG: '0.183' }, 'mgKohPerG'], [{ baume145: 36 }, 'gPerML']),
+  example('fat', fat, ['coconut-oil'], ['Rosin, Spanish'], ['babassu oil'], ['beeswax']),
+  example(
+    'fatFromBlend',
+    fatFromBlend,
+    [{ name: 'Two', parts: [{ fat: lot, mass: { g: 1 } }, { fat: throughJson(blend), mass: { oz: 2 } }] }],
+  ),
+  example(
+    'fatFromCertificate',
+    fatFromCertificate,
+    [{ name: 'Bare', kind: 'rosin', saponificationValue: { saponificationEquivalent: 320 } }],
+    [
+      {
+        name: 'Full',
+        like: throughJson(fat('castor-oil')),
+        kind: 'triglyceride',
+        saponificationValue: { low: { gNaohPerG: '0.126' }, high: { mgKohPerG: 184 } },
+        acidValue: { low: { mgKohPerG: 0 }, high: { mgKohPerG: 2 } },
+        iodineValue: { gI2Per100g: 86 },
+        unsaponifiable: { percent: '0.5' },
+        moisture: { ppm: 2000 },
+      },
+    ],
+    [{ name: 'Drum', kind: 'wax-ester', saponificationValue: { gKohPerG: '0.092' }, uncertainty: { gNaohPerG: '0.001' } }],
+  ),
+  example(
+    'fatFromProfile',
+    fatFromProfile,
+    [{ name: 'Ranges', kind: 'triglyceride', profile, unsaponifiable: { low: { percent: 0 }, high: { fraction: '0.01' } } }],
+    [{ name: 'Point', kind: 'free-fatty-acid', profile: point }],
+    [{ name: 'Of oil', kind: 'triglyceride', profile: { 'C16:0': 45, 'C18:1': 50 }, per: '100 g of oil' }],
+  ),
+  example('fattyAcidOf', fattyAcidOf, ['C18:1-OH'], ['C12:0']),
+  example('iodineValueFromProfile', iodineValueFromProfile, [{ profile, kind: 'triglyceride' }], [{ profile: point, kind: 'wax-ester' }]),
+  example('profileSummaryOf', profileSummaryOf, [profile], [point]),
+  example('readFat', (value: unknown) => readFat(value), [throughJson(lot)], [throughJson(blend)], [throughJson(fat('oleic-acid'))]),
+  example(
+    'saponificationValueFromProfile',
+    saponificationValueFromProfile,
+    [{ profile, kind: 'triglyceride', unsaponifiable: { percent: 1 } }],
+    [{ profile: point, kind: 'free-fatty-acid' }],
+    [{ profile: { 'C16:0': 45, 'C18:1': 50 }, kind: 'triglyceride', per: '100 g of oil' }],
+  ),
+  example('saponificationValueOf', saponificationValueOf, [lot], [throughJson(blend)]),
+  example('triglycerideOf', triglycerideOf, ['C18:1'], ['C4:0']),
+  example('alkaliContentOf', alkaliContentOf, [{ alkali: 'naoh', solid: total }], [{ alkali: 'koh', solution }]),
+  example('hydroxideFromOxideGrade', hydroxideFromOxideGrade, [{ alkali: 'naoh', grade: { percent: 76 } }]),
+  example('kohFromNaoh', kohFromNaoh, [{ naoh: { oz: 3 }, naohAssay: { percent: 98 }, kohAssay: { fraction: '0.9' } }]),
+  example('kohShareFromMassShare', kohShareFromMassShare, [{ massShare: { percent: 60 } }]),
+  example(
+    'lyeStrengthFromMixing',
+    lyeStrengthFromMixing,
+    [{ alkali: 'naoh', mass: { g: 200 }, solution, water: { g: 100 } }],
+    [{ alkali: 'koh', mass: { lb: 1 }, solid: total, water: { kg: 1 } }],
+  ),
+  example('naohFromKoh', naohFromKoh, [{ koh: { g: 100 }, kohAssay: { percent: 90 }, naohAssay: { percent: 98 } }]),
+  example('alkaliDemandOf', alkaliDemandOf, [charge], [stored]),
+  example(
+    'planLye',
+    planLye,
+    [{ fats: charge, alkali: { naoh: { solution } }, target, dilution: 'as-is' }],
+    [{ fats: stored, alkali: { koh: { solid: total } }, target, dilution: { waterPerAlkali: '1.5' }, scaleStep: { g: '0.1' } }],
+    [
+      {
+        fats: charge,
+        alkali: { naoh: { solid }, koh: { solution }, kohShare: { percent: 40 } },
+        target: { superfat: { fraction: '0.02' } },
+        dilution: { strength: { percent: 33 } },
+        batchMass: { kg: 2 },
+      },
+    ],
+    [{ fats: charge, alkali: { naoh: { solid } }, target, dilution: { waterPerFat: { percent: 38 } } }],
+    [{ fats: charge, alkali: { naoh: { solid } }, target, dilution: { water: { lb: 1 } } }],
+  ),
+  example(
+    'superfatFromLye',
+    superfatFromLye,
+    [{ fats: charge, lye: [{ alkali: 'naoh', mass: { g: 340 }, solution }] }],
+    [
+      {
+        fats: stored,
+        lye: [{ alkali: 'naoh', mass: { g: 10 }, solid: total }, { alkali: 'koh', mass: { oz: 1 }, solid }],
+        water: { g: 50 },
+        batchMass: { kg: '0.3' },
+      },
+    ],
+  ),
+  example('workingOf', workingOf, [throughJson(naohFromKoh({ koh: { g: 100 }, kohAssay: { percent: 90 }, naohAssay: { percent: 98 } }))]),
+  example('publishedRecordOf', publishedRecordOf, ['coconut-oil']),
+]; // prettier-ignore
+
+/** Results of all examples, each under the name of its function. */
+export const results: readonly (readonly [name: string, result: unknown])[] = examples.flatMap(({ name, run, args }) =>
+  args.map((set) => [name, run(...set)] as const),
+);
+
+/** Whether a value is a decimal number of the library. */
+export const isDecimal = (value: object): boolean =>
+  'toSignificantDigits' in value && typeof value.toSignificantDigits === 'function';
+
+/** Every object in a value, lists included and decimals left whole, with its path. */
+export function objectsIn(value: unknown, path = ''): (readonly [path: string, object: object])[] {
+  if (typeof value !== 'object' || value === null || isDecimal(value)) return [];
+  return [[path, value], ...Object.entries(value).flatMap(([key, inner]) => objectsIn(inner, `${path}.${key}`))];
+}

@@ -1,0 +1,150 @@
+/** Which cautions stand with a plan and with a lye as weighed, and in which order. */
+import {
+  fat,
+  fatFromBlend,
+  fatFromCertificate,
+  planLye,
+  superfatFromLye,
+  type AlkaliChoice,
+  type AlkaliSource,
+  type Dilution,
+  type Fat,
+} from 'laurate';
+import { describe, expect, it } from 'vitest';
+
+const lot = (half: number): Fat =>
+  fatFromCertificate({
+    name: 'A lot',
+    kind: 'triglyceride',
+    saponificationValue: { mgKohPerG: 250 },
+    uncertainty: { mgKohPerG: half },
+  });
+const solid: AlkaliSource = { solid: { hydroxide: { percent: 98 } } };
+const stock: AlkaliSource = { solution: { hydroxide: { percent: 50 } } };
+const carbonated: AlkaliSource = { solid: { totalAlkali: { percent: 97 }, carbonate: { percent: 1 } } };
+
+interface Case {
+  readonly fats?: readonly Fat[];
+  readonly alkali?: AlkaliChoice;
+  readonly superfat?: number;
+  readonly dilution?: Dilution;
+}
+const codes = ({
+  fats = [lot(1)],
+  alkali = { naoh: solid },
+  superfat = 5,
+  dilution = { strength: { percent: 30 } },
+}: Case): string[] =>
+  planLye({
+    fats: fats.map((one) => ({ fat: one, mass: { g: 500 } })),
+    alkali,
+    target: { superfat: { percent: superfat } },
+    dilution,
+  }).cautions.map(({ code }) => code);
+
+const ALWAYS = [
+  'caustic-burns',
+  'lye-into-hot-soap',
+  'no-aluminium-zinc-tin',
+  'children-and-animals',
+  'sums-not-a-certificate',
+];
+
+describe('cautions of a plan', () => {
+  it('stand in one order, burns first', () => {
+    expect(codes({ fats: [lot(50), fat('stearic-acid-50')], alkali: { naoh: carbonated }, superfat: 0, dilution: { strength: { percent: 60 } } })).toEqual([
+      'caustic-burns',
+      'solid-into-cold-water',
+      'lye-into-hot-soap',
+      'free-fatty-acid-reacts-at-once',
+      'carbonate-foams',
+      'free-caustic-possible',
+      'stronger-than-dissolves',
+      'no-aluminium-zinc-tin',
+      'children-and-animals',
+      'sums-not-a-certificate',
+    ]);
+  }); // prettier-ignore
+
+  it('are never left out', () => {
+    for (const one of [{}, { alkali: { naoh: stock }, dilution: 'as-is' }, { superfat: 99 }] as const) {
+      expect(codes(one)).toEqual(expect.arrayContaining(ALWAYS));
+      expect(codes(one)[0]).toBe('caustic-burns');
+    }
+  });
+
+  it('solid into cold water: where any alkali is a solid', () => {
+    expect(codes({})).toContain('solid-into-cold-water');
+    expect(codes({ alkali: { naoh: stock } })).not.toContain('solid-into-cold-water');
+    expect(codes({ alkali: { naoh: stock, koh: solid, kohShare: { percent: 10 } } })).toContain(
+      'solid-into-cold-water',
+    );
+  });
+
+  it('free fatty acid: stearic acid and rosin, also inside a blend', () => {
+    const reacts = 'free-fatty-acid-reacts-at-once';
+    expect(codes({})).not.toContain(reacts);
+    for (const id of ['stearic-acid-50', 'rosin-ww'] as const) {
+      expect(codes({ fats: [lot(1), fat(id)] })).toContain(reacts);
+      const blend = fatFromBlend({
+        name: 'Stock',
+        parts: [lot(1), fat(id)].map((one) => ({ fat: one, mass: { g: 1 } })),
+      });
+      expect(codes({ fats: [blend] })).toContain(reacts);
+    }
+  });
+
+  it('carbonate foams: only with free acid, and only where there may be carbonate', () => {
+    const acid = [lot(1), fat('stearic-acid-50')];
+    const none: AlkaliSource = { solid: { totalAlkali: { percent: 97 }, carbonate: { percent: 0 } } };
+    expect(codes({ fats: acid, alkali: { naoh: carbonated } })).toContain('carbonate-foams');
+    expect(codes({ fats: acid, alkali: { naoh: none } })).not.toContain('carbonate-foams');
+    expect(codes({ alkali: { naoh: carbonated } })).not.toContain('carbonate-foams');
+  });
+
+  it('free caustic: possible with the leanest lot, or none left on paper; never both, never neither', () => {
+    // 250 ± 1 leaves 4.6 % of superfat; 250 ± 20 has lots 8 % leaner
+    expect(codes({})).toContain('none-left-on-paper');
+    expect(codes({})).not.toContain('free-caustic-possible');
+    expect(codes({ fats: [lot(20)] })).toContain('free-caustic-possible');
+    expect(codes({ fats: [lot(20)] })).not.toContain('none-left-on-paper');
+    // also by the assay alone: up to 110 %, 5 % of superfat is used up
+    const wide: AlkaliSource = {
+      solid: { hydroxide: { low: { percent: 90 }, likely: { percent: 98 }, high: { percent: 110 } } },
+    };
+    expect(codes({ fats: [lot(0)], alkali: { naoh: wide } })).toContain('free-caustic-possible');
+  });
+
+  it('stronger than dissolves: solid soda to more than 52.2 %', () => {
+    const at = (percent: number | string, alkali: AlkaliChoice = { naoh: solid }) =>
+      codes({ alkali, dilution: { strength: { percent } } }).includes('stronger-than-dissolves');
+    expect(at('52.2')).toBe(false);
+    expect(at('52.3')).toBe(true);
+    expect(at(60, { koh: solid })).toBe(false);
+  });
+
+  it('each has a text that is a sentence', () => {
+    const { cautions } = planLye({
+      fats: [{ fat: lot(1), mass: { g: 1 } }],
+      alkali: { naoh: solid },
+      target: { superfat: { percent: 5 } },
+      dilution: { waterPerAlkali: 2 },
+    });
+    for (const { text } of cautions) expect(text).toMatch(/^[A-Z].*\.$/);
+  });
+});
+
+describe('cautions of a lye as weighed', () => {
+  const of = (grams: number, source: AlkaliSource) =>
+    superfatFromLye({
+      fats: [{ fat: lot(0), mass: { g: 1000 } }],
+      lye: [{ alkali: 'naoh', mass: { g: grams }, ...source }],
+    }).cautions.map(({ code }) => code);
+
+  it('are the same, by what is in the pot', () => {
+    expect(of(100, solid)).toEqual(expect.arrayContaining([...ALWAYS, 'solid-into-cold-water', 'none-left-on-paper']));
+    expect(of(500, stock)).toEqual(expect.arrayContaining([...ALWAYS, 'free-caustic-possible']));
+    expect(of(500, stock)).not.toContain('solid-into-cold-water');
+    expect(of(500, stock)[0]).toBe('caustic-burns');
+  });
+});
