@@ -16,9 +16,14 @@ import {
 } from '../fats/index.js';
 import {
   alkaliContentOf,
+  dilutedLye,
   hydroxideFromOxideGrade,
   kohFromNaoh,
+  lyeDensity,
+  lyeFreezingPoint,
+  lyeStrengthFromDensity,
   lyeStrengthFromMixing,
+  lyeTemperatureFromDissolving,
   naohFromKoh,
 } from '../lye/index.js';
 import { valueIn, type MassInput, type Quantity, type UnitFor } from '../quantities/index.js';
@@ -50,6 +55,11 @@ export interface CallInputs {
   readonly alkaliContentOf: Parameters<typeof alkaliContentOf>[0];
   readonly hydroxideFromOxideGrade: Parameters<typeof hydroxideFromOxideGrade>[0];
   readonly lyeStrengthFromMixing: Parameters<typeof lyeStrengthFromMixing>[0];
+  readonly lyeDensity: Parameters<typeof lyeDensity>[0];
+  readonly lyeStrengthFromDensity: Parameters<typeof lyeStrengthFromDensity>[0];
+  readonly dilutedLye: Parameters<typeof dilutedLye>[0];
+  readonly lyeFreezingPoint: Parameters<typeof lyeFreezingPoint>[0];
+  readonly lyeTemperatureFromDissolving: Parameters<typeof lyeTemperatureFromDissolving>[0];
   readonly alkaliDemandOf: { readonly charge: readonly CheckCharge[] };
   readonly planLye: Omit<Parameters<typeof planLye>[0], 'fats'> & { readonly fats: readonly CheckCharge[] };
 }
@@ -71,6 +81,11 @@ const calls: { readonly [C in CallName]: (inputs: CallInputs[C]) => unknown } = 
   alkaliContentOf,
   hydroxideFromOxideGrade,
   lyeStrengthFromMixing,
+  lyeDensity,
+  lyeStrengthFromDensity,
+  dilutedLye,
+  lyeFreezingPoint,
+  lyeTemperatureFromDissolving,
   alkaliDemandOf: ({ charge }) => alkaliDemandOf(charge.map(weighed)),
   planLye: (inputs) => planLye({ ...inputs, fats: inputs.fats.map(weighed) }),
 };

@@ -14,6 +14,8 @@ export interface CheckBase<C extends CallName = CallName> {
   readonly result: string;
   /** The figure exactly as printed, misprints included. */
   readonly printed: string;
+  /** What brings the printed figure to `unit` (a coefficient per one per cent: 100); one if left out. */
+  readonly times?: string;
   /** The unit the result is read in. */
   readonly unit: UnitFor<Quantity>;
   /** What the row shows, and for a figure the account of its tolerance. */
@@ -28,8 +30,6 @@ export interface CheckBase<C extends CallName = CallName> {
 
 /** A printed figure that the result must meet within a tolerance. */
 export interface FigureCheck<C extends CallName = CallName> extends CheckBase<C> {
-  /** What brings the printed figure to `unit` (a coefficient per one per cent: 100); one if left out. */
-  readonly times?: string;
   /** What we hold right: `printed` by `times`, unless there is a misprint. */
   readonly expected: string;
   /** Largest deviation either way, in `unit`. `why` opens with its parts, each with a cause. */

@@ -1,7 +1,10 @@
 import type { CheckValue } from './checkValue.js';
 import { chemistryChecks } from './data/chemistry.js';
 import { handbookFatChecks } from './data/handbookFats.js';
+import { hydrometerChecks } from './data/hydrometer.js';
 import { lyeChecks } from './data/lye.js';
+import { lyeBenchChecks } from './data/lyeBench.js';
+import { lyeDensityChecks } from './data/lyeDensities.js';
 import { quantityChecks } from './data/quantities.js';
 import { sampledFatChecks } from './data/sampledFats.js';
 import { saponificationChecks } from './data/saponification.js';
@@ -28,7 +31,10 @@ export function checkValues(): readonly CheckValue[] {
     ...handbookFatChecks,
     ...sampledFatChecks(),
     ...standardRangeChecks(),
+    ...hydrometerChecks(),
     ...lyeChecks,
+    ...lyeDensityChecks(),
+    ...lyeBenchChecks(),
     ...saponificationChecks,
   ];
   return all;

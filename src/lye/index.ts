@@ -25,6 +25,14 @@ export {
   STRONGER_THAN_DISSOLVES,
 } from './cautions.js';
 export {
+  dilutedLye,
+  dilutedLyeSteps,
+  type DilutedAmount,
+  type DilutedLyeInput,
+  type DilutedLyeResult,
+  type GivenDilutedAmount,
+} from './dilutedLye.js';
+export {
   hydroxideFromOxideGrade,
   hydroxideFromOxideGradeSteps,
   type HydroxideFromOxideGradeInput,
@@ -38,6 +46,26 @@ export {
   type KohShareFromMassShareResult,
 } from './kohShareFromMassShare.js';
 export { givenCharge, readLyeCharge, type LyeCharge, type LyeChargeGiven, type LyeChargeInput } from './lyeCharge.js';
+export type { LyeDensityTable } from './densityColumn.js';
+export { lyeDensity, lyeDensitySteps, type LyeDensityInput, type LyeDensityResult } from './lyeDensity.js';
+export {
+  lyeFreezingPoint,
+  lyeFreezingPointSteps,
+  type LyeFreezingPointInput,
+  type LyeFreezingPointResult,
+} from './lyeFreezingPoint.js';
+export {
+  lyeStrengthFromDensity,
+  lyeStrengthFromDensitySteps,
+  type LyeStrengthFromDensityInput,
+  type LyeStrengthFromDensityResult,
+} from './lyeStrengthFromDensity.js';
+export {
+  lyeTemperatureFromDissolving,
+  lyeTemperatureFromDissolvingSteps,
+  type LyeTemperatureFromDissolvingInput,
+  type LyeTemperatureFromDissolvingResult,
+} from './lyeTemperatureFromDissolving.js';
 export {
   lyeStrengthFromMixing,
   lyeStrengthFromMixingSteps,

@@ -18,4 +18,6 @@ export { refuse } from './refuse.js';
 export type { Remark } from './remark.js';
 export { toStep, type RoundingDirection } from './rounding.js';
 export { noted, type Step, type Steps } from './step.js';
+export { onStraightLines } from './straightLines.js';
+export { knotsFrom, monotoneCubic, type Curve, type Knot } from './monotoneCubic.js';
 export { toJson, type Json } from './toJson.js';

@@ -1,6 +1,6 @@
 export { mapEnds, readRanged, type Estimate, type Ranged, type RangeOf } from './estimate.js';
 export { readAlkaliContent, type AlkaliContent, type AlkaliContentInput } from './kinds/alkaliContent.js';
-export type { Density, DensityInput, DensityUnit } from './kinds/density.js';
+export { readDensity, type Density, type DensityInput, type DensityUnit } from './kinds/density.js';
 export { readPercent, type Fraction, type FractionInput } from './kinds/fraction.js';
 export { unitsByKind, type UnitsByKind } from './kinds/index.js';
 export { readMass, type Mass, type MassInput } from './kinds/mass.js';
@@ -11,15 +11,15 @@ export {
   type SaponificationValue,
   type SaponificationValueInput,
 } from './kinds/saponificationValue.js';
-export type { Amount, AmountInput } from './kinds/amount.js';
+export { readAmount, type Amount, type AmountInput } from './kinds/amount.js';
 export type { Energy, EnergyInput } from './kinds/energy.js';
 export { readIodineValue, type IodineValue, type IodineValueInput } from './kinds/iodineValue.js';
 export type { MolarMassInput } from './kinds/molarMass.js';
 export type { SpiritStrengthInput } from './kinds/spiritStrength.js';
 export type { ChainLength, Unsaturation } from './kinds/structure.js';
 export type { Time, TimeInput } from './kinds/time.js';
-export type { TitrantInput } from './kinds/titrant.js';
-export type { Temperature, TemperatureInput } from './kinds/temperature.js';
+export type { Titrant, TitrantInput } from './kinds/titrant.js';
+export { readTemperature, type Temperature, type TemperatureInput } from './kinds/temperature.js';
 export type { Volume, VolumeInput } from './kinds/volume.js';
 export { mapEstimate } from './mapEstimate.js';
 export { roundToStep, splitToStep } from './rounded.js';

@@ -1,10 +1,15 @@
 import { iodineValueFromProfileSteps, saponificationValueFromProfileSteps } from '../fats/index.js';
 import {
   alkaliContentOfSteps,
+  dilutedLyeSteps,
   hydroxideFromOxideGradeSteps,
   kohFromNaohSteps,
   kohShareFromMassShareSteps,
+  lyeDensitySteps,
+  lyeFreezingPointSteps,
+  lyeStrengthFromDensitySteps,
   lyeStrengthFromMixingSteps,
+  lyeTemperatureFromDissolvingSteps,
   naohFromKohSteps,
 } from '../lye/index.js';
 import { frozen, readFields, readWord, type Step, type Steps } from '../numbers/index.js';
@@ -20,6 +25,11 @@ export type ExplainedBy =
   | 'naohFromKoh'
   | 'kohFromNaoh'
   | 'lyeStrengthFromMixing'
+  | 'lyeDensity'
+  | 'lyeStrengthFromDensity'
+  | 'dilutedLye'
+  | 'lyeFreezingPoint'
+  | 'lyeTemperatureFromDissolving'
   | 'alkaliDemandOf'
   | 'planLye'
   | 'superfatFromLye';
@@ -34,6 +44,11 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   naohFromKoh: naohFromKohSteps,
   kohFromNaoh: kohFromNaohSteps,
   lyeStrengthFromMixing: lyeStrengthFromMixingSteps,
+  lyeDensity: lyeDensitySteps,
+  lyeStrengthFromDensity: lyeStrengthFromDensitySteps,
+  dilutedLye: dilutedLyeSteps,
+  lyeFreezingPoint: lyeFreezingPointSteps,
+  lyeTemperatureFromDissolving: lyeTemperatureFromDissolvingSteps,
   alkaliDemandOf: alkaliDemandOfSteps,
   planLye: planLyeSteps,
   superfatFromLye: superfatFromLyeSteps,

@@ -1,13 +1,17 @@
 import { checkSources } from './data/checkSources.js';
 import { constants } from './data/constants.js';
+import { lyeTables } from './data/lyeTables.js';
 import { standards } from './data/standards.js';
 import type { Publication } from './publication.js';
 
 /** Name of a publication in the bibliography. */
 export type SourceId =
-  keyof ReturnType<typeof constants> | keyof ReturnType<typeof standards> | keyof ReturnType<typeof checkSources>;
+  | keyof ReturnType<typeof constants>
+  | keyof ReturnType<typeof lyeTables>
+  | keyof ReturnType<typeof standards>
+  | keyof ReturnType<typeof checkSources>;
 
 /** The shelves of the bibliography; a function, so that a bundle that cites nothing carries none of them. */
 export function shelves(): readonly Readonly<Record<string, Publication>>[] {
-  return [constants(), standards(), checkSources()];
+  return [constants(), lyeTables(), standards(), checkSources()];
 }

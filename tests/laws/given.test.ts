@@ -31,15 +31,20 @@ describe.each(explained)('%s, run again on what was given', (_by, result) => {
   });
 });
 
-it('results with `by` and `given` are those of eleven functions', () => {
+it('results with `by` and `given` are those of sixteen functions', () => {
   expect([...new Set(explained.map(([by]) => by))].sort()).toEqual([
     'alkaliContentOf',
     'alkaliDemandOf',
+    'dilutedLye',
     'hydroxideFromOxideGrade',
     'iodineValueFromProfile',
     'kohFromNaoh',
     'kohShareFromMassShare',
+    'lyeDensity',
+    'lyeFreezingPoint',
+    'lyeStrengthFromDensity',
     'lyeStrengthFromMixing',
+    'lyeTemperatureFromDissolving',
     'naohFromKoh',
     'planLye',
     'saponificationValueFromProfile',

@@ -83,8 +83,13 @@ describe('basis, edition and cautions', () => {
     const cautioned = based.filter(([, { cautions }]) => cautions !== undefined);
     for (const [, { cautions }] of cautioned) expect(cautions?.[0]?.code).toBe('caustic-burns');
     expect([...new Set(cautioned.map(([name]) => name))].sort()).toEqual([
+      'dilutedLye',
       'kohFromNaoh',
+      'lyeDensity',
+      'lyeFreezingPoint',
+      'lyeStrengthFromDensity',
       'lyeStrengthFromMixing',
+      'lyeTemperatureFromDissolving',
       'naohFromKoh',
       'planLye',
       'superfatFromLye',

@@ -3,7 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { checkValues, knownDisagreements } from 'laurate/check-values';
 import { chemistryChecks } from '../../src/checkValues/data/chemistry.js';
 import { handbookFatChecks } from '../../src/checkValues/data/handbookFats.js';
+import { hydrometerChecks } from '../../src/checkValues/data/hydrometer.js';
 import { lyeChecks } from '../../src/checkValues/data/lye.js';
+import { lyeBenchChecks } from '../../src/checkValues/data/lyeBench.js';
+import { lyeDensityChecks } from '../../src/checkValues/data/lyeDensities.js';
 import { quantityChecks } from '../../src/checkValues/data/quantities.js';
 import { sampledFatChecks } from '../../src/checkValues/data/sampledFats.js';
 import { saponificationChecks } from '../../src/checkValues/data/saponification.js';
@@ -18,7 +21,10 @@ describe('the rows', () => {
       handbookFats: handbookFatChecks.length,
       sampledFats: sampledFatChecks().length,
       standardRanges: standardRangeChecks().length,
+      hydrometer: hydrometerChecks().length,
       lye: lyeChecks.length,
+      lyeDensities: lyeDensityChecks().length,
+      lyeBench: lyeBenchChecks().length,
       saponification: saponificationChecks.length,
     };
     expect(counts).toEqual({
@@ -27,7 +33,10 @@ describe('the rows', () => {
       handbookFats: 35,
       sampledFats: 85,
       standardRanges: 133,
+      hydrometer: 348,
       lye: 9,
+      lyeDensities: 224,
+      lyeBench: 31,
       saponification: 47,
     });
     expect(checkValues()).toHaveLength(Object.values(counts).reduce((sum, count) => sum + count, 0));
@@ -53,7 +62,7 @@ describe('the rows', () => {
   it('expect what is printed, unless they say what is wrong with it', () => {
     for (const row of checkValues()) {
       if ('expectedInside' in row) {
-        expect(row.expectedInside, row.id).toBe(row.printed);
+        expect(new Decimal(row.printed).times(row.times ?? 1).eq(row.expectedInside), row.id).toBe(true);
       } else if ('expectedRange' in row) {
         expect(row.printed, row.id).toBe(row.expectedRange.map((limit) => limit ?? '').join('-'));
       } else {

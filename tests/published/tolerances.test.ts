@@ -88,6 +88,9 @@ const CAUSES: readonly (readonly [RegExp, Cause])[] = [
   [/([\d./]+) for ([\d./]+)$/, (row, used, ours) => fraction(used).div(fraction(ours)).minus(1).times(row.expected)],
   [/^whole-number atomic weights of (\S+)$/, wholeNumberShift],
   [/^rounding of the printed shares$/, sharesRounding],
+  [/^two tables of the time apart, ([\d.]+) and ([\d.]+)$/, (_, one, other) => new Decimal(one).minus(other)],
+  [/^a fifth of one per cent$/, (row) => new Decimal(row.expected).times('0.002')],
+  [/^a tenth of one per cent$/, (row) => new Decimal(row.expected).times('0.001')],
   [/^exact: masses only$/, () => new Decimal(0)],
 ];
 

@@ -1,5 +1,5 @@
-import type { Decimal } from '../../numbers/index.js';
-import { canonical, type OneUnit, type Units } from '../unit.js';
+import type { Decimal, Limits } from '../../numbers/index.js';
+import { canonical, readQuantity, type OneUnit, type Units } from '../unit.js';
 
 /** Unit of an amount of substance. */
 export type AmountUnit = 'mol';
@@ -10,3 +10,8 @@ export interface Amount {
   readonly mol: Decimal;
 }
 export const amountUnits: Units<AmountUnit> = { mol: /* @__PURE__ */ canonical('si-brochure-2019') };
+
+/** Reads an amount of substance in moles; zero or more unless other limits are given. */
+export function readAmount(path: string, value: unknown, limits: Limits = { min: 0 }): Decimal {
+  return readQuantity(path, value, amountUnits, limits);
+}

@@ -1,5 +1,5 @@
-import { Decimal, refuse } from '../../numbers/index.js';
-import { canonical, scaled, type OneUnit, type Unit, type Units } from '../unit.js';
+import { Decimal, refuse, type Limits } from '../../numbers/index.js';
+import { canonical, readQuantity, scaled, type OneUnit, type Unit, type Units } from '../unit.js';
 import { waterDensity } from '../waterDensity.js';
 
 /**
@@ -67,3 +67,11 @@ export const densityUnits: Units<DensityUnit> = {
   baume145: /* @__PURE__ */ baume('145', at60F),
   baume144_3: /* @__PURE__ */ baume('144.3', () => waterDensity(15)),
 };
+
+/** From the lightest liquids to molten metals: what lies outside is in another unit. */
+const ANY_LIQUID: Limits = { min: '0.5', max: 14 };
+
+/** Reads a density in g/mL; 0.5 to 14 unless other limits are given. */
+export function readDensity(path: string, value: unknown, limits: Limits = ANY_LIQUID): Decimal {
+  return readQuantity(path, value, densityUnits, limits);
+}

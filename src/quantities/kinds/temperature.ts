@@ -1,5 +1,5 @@
-import type { Decimal } from '../../numbers/index.js';
-import { canonical, type OneUnit, type Units } from '../unit.js';
+import type { Decimal, Limits } from '../../numbers/index.js';
+import { canonical, readQuantity, type OneUnit, type Units } from '../unit.js';
 
 /** Units of temperature. */
 export type TemperatureUnit = 'celsius' | 'fahrenheit' | 'kelvin';
@@ -23,3 +23,11 @@ export const temperatureUnits: Units<TemperatureUnit> = {
     source: 'si-brochure-2019',
   },
 };
+
+/** Nothing at a soap bench is colder or hotter. */
+const AT_THE_BENCH: Limits = { min: -100, max: 400 };
+
+/** Reads a temperature in °C; -100 to 400 unless other limits are given. */
+export function readTemperature(path: string, value: unknown, limits: Limits = AT_THE_BENCH): Decimal {
+  return readQuantity(path, value, temperatureUnits, limits);
+}
