@@ -179,6 +179,7 @@ export {
 export {
   alkaliDemandOf,
   planLye,
+  soapFromLye,
   superfatFromLye,
   type AlkaliChoice,
   type AlkaliDemand,
@@ -190,6 +191,7 @@ export {
   type Exact,
   type GivenAlkali,
   type GivenDilution,
+  type GivenTarget,
   type KohAlone,
   type LyePlan,
   type LyeTarget,
@@ -199,6 +201,9 @@ export {
   type PlanLyeBase,
   type PlanLyeInput,
   type PlannedLye,
+  type Product,
+  type SoapFromLyeInput,
+  type SoapFromLyeResult,
   type SuperfatFromLyeInput,
   type SuperfatFromLyeResult,
 } from './saponification/index.js';

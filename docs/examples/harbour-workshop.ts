@@ -1,13 +1,17 @@
 /**
  * The main job on real input: the lye for a pot of clear soap base, as a sheet to pin above the bench.
  *
- * The workshop by the harbour, its drum and its certificate are invented; the published figures are not.
+ * The workshop by the harbour, its drums, readings and certificate are invented; the published figures are not.
  * Run it with `npm run demo`.
  */
 import {
+  dilutedLye,
   fat,
   fatFromCertificate,
+  lyeFreezingPoint,
+  lyeStrengthFromDensity,
   planLye,
+  soapFromLye,
   sources,
   type AlkaliContent,
   type Estimate,
@@ -16,6 +20,12 @@ import {
   type Mass,
 } from 'laurate';
 import { workingOf } from 'laurate/reports';
+
+// The stock lye, by a hydrometer in degrees Twaddell at 18 °C. It can be read to half a degree.
+const reading = (twaddell: string): Fraction =>
+  lyeStrengthFromDensity({ alkali: 'naoh', density: { twaddell }, temperature: { celsius: 18 } }).strength;
+const stock = { low: reading('103.5'), likely: reading('104'), high: reading('104.5') };
+const freezing = lyeFreezingPoint({ alkali: 'naoh', strength: stock.likely });
 
 // A lot of coconut oil whose supplier certifies it; the other fats stand for any lawful lot of their kind.
 const coconut = fatFromCertificate({
@@ -29,16 +39,26 @@ const others = [
   { fat: fat('stearic-acid-50'), mass: { g: 230 } },
   { fat: fat('castor-oil'), mass: { g: 60 } },
 ];
-// The drum says 50 %; a drum that has stood open is rarely better known than this.
 const bench = {
-  alkali: { naoh: { solution: { hydroxide: { low: { percent: '49.5' }, high: { percent: '50.5' } } } } },
+  alkali: { naoh: { solution: { hydroxide: stock } } },
   target: { superfat: { percent: 3 } },
   dilution: { strength: { percent: 33 } },
   scaleStep: { g: 1 },
 } as const;
 
-const plan = planLye({ ...bench, fats: [{ fat: coconut, mass: { g: 610 } }, ...others] });
+const fats = [{ fat: coconut, mass: { g: 610 } }, ...others];
+const plan = planLye({ ...bench, fats });
 const uncertified = planLye({ ...bench, fats: [{ fat: fat('coconut-oil'), mass: { g: 610 } }, ...others] });
+const jug = dilutedLye({
+  alkali: 'naoh',
+  stock: { strength: stock },
+  target: { strength: plan.lye.strength.likely, stock: plan.weigh.naoh },
+});
+const made = soapFromLye({
+  fats,
+  lye: [{ alkali: 'naoh', mass: plan.weigh.naoh, solution: { hydroxide: stock } }],
+  water: plan.weigh.water,
+});
 
 const grams = ({ g }: Mass): string => `${g.toFixed(0)} g`;
 const percent = ({ percent: value }: Fraction): string => `${value.toFixed(1)} %`;
@@ -54,10 +74,12 @@ function estimateRow<Q>(label: string, { low, likely, high }: Estimate<Q>, text:
   return row(label, text(low), text(likely), text(high));
 }
 
+const HEADS = row('', 'lowest', 'likely', 'highest');
+
 /** What lots and assays do to a plan: lowest, likely and highest figure of each quantity. */
 function spread(of: LyePlan): readonly string[] {
   return [
-    row('', 'lowest', 'likely', 'highest'),
+    HEADS,
     estimateRow('superfat, of the alkali demand', of.superfat, percent),
     estimateRow('fat left unsaponified, of the fats', of.superfatByMass, percent),
     estimateRow('free caustic, of fats, lye and water', of.freeCausticAlkali, caustic),
@@ -65,17 +87,41 @@ function spread(of: LyePlan): readonly string[] {
   ];
 }
 
+const NAMES = {
+  soapSodium: 'sodium soap',
+  glycerol: 'glycerol formed',
+  water: 'water, charged and formed',
+  freeFat: 'fat left free',
+  freeAcid: 'fatty acid left free',
+  freeNaoh: 'sodium hydroxide left free',
+  unsaponifiable: 'unsaponifiable matter',
+} as const;
+const products = (Object.keys(NAMES) as (keyof typeof NAMES)[]).map((product) =>
+  estimateRow(NAMES[product], made.products[product], grams),
+);
+
+// The plan's cautions, with those of diluting the stock behind the most urgent.
+const planned = new Set(plan.cautions.map(({ code }) => code));
+const diluting = jug.cautions.filter(({ code }) => !planned.has(code));
+const cautions = [...plan.cautions.slice(0, 1), ...diluting, ...plan.cautions.slice(1)];
+const cited = [...new Set([...freezing.basis, ...jug.basis, ...plan.basis, ...made.basis])];
+
 const sheet = [
   'LYE PLAN: clear base, about 2.5 kg when finished (harbour workshop, an invented batch)',
+  '',
+  'Stock lye in the drum: hydrometer 104 degrees Twaddell, read to half a degree, at 18 °C',
+  HEADS,
+  estimateRow('NaOH, by mass', stock, percent),
+  `  It throws crystals near ${freezing.freezingPoint.celsius.toFixed(0)} °C: then warm it, mix it, and measure it again.`,
   '',
   'Fats in the pot',
   ...plan.given.fats.map((charged) => row(charged.fat.name, grams(charged.mass))),
   '',
   'Weigh',
-  row('stock lye, NaOH 49.5 to 50.5 %', grams(plan.weigh.naoh)),
-  row('water, to dilute it', grams(plan.weigh.water)),
+  row('stock lye', grams(plan.weigh.naoh)),
+  row('water to dilute it', grams(plan.weigh.water)),
   row('together, the lye for the pot', grams(plan.lye.mass)),
-  `  Target: ${percent(plan.given.target.superfat)} superfat. Alkali is rounded down to the gram; what follows holds for the weights as rounded.`,
+  '  Target: 3 % superfat, lye of 33 %. Alkali is rounded down to the gram; what follows holds for the weights as rounded.',
   '',
   'What lots and the strength of the stock do to it, after complete reaction',
   ...spread(plan),
@@ -83,6 +129,10 @@ const sheet = [
   'The same without the certificate: any lawful coconut oil (a superfat below zero is caustic in excess)',
   row('stock lye', grams(uncertified.weigh.naoh)),
   ...spread(uncertified),
+  '',
+  `What the reaction makes of ${grams(made.charge)} (the likely column adds up)`,
+  HEADS,
+  ...products,
   '',
   'Working in short (n: demand, A: hydroxide charged, m: mass, w: hydroxide by mass, s: superfat)',
   ...workingOf(plan).map(
@@ -94,10 +144,10 @@ const sheet = [
   ...plan.notes.map(({ text }) => `  - ${text}`),
   '',
   'Cautions, most urgent first',
-  ...plan.cautions.map(({ text }, at) => `  ${String(at + 1)}. ${text}`),
+  ...cautions.map(({ text }, at) => `  ${String(at + 1)}. ${text}`),
   '',
   'Figures from',
-  ...sources(plan.basis).map(({ title, edition }) => `  - ${title}; ${edition}`),
+  ...sources(cited).map(({ title, edition }) => `  - ${title}; ${edition}`),
 ];
 
 process.stdout.write(`${sheet.join('\n')}\n`);

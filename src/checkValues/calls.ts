@@ -27,7 +27,7 @@ import {
   naohFromKoh,
 } from '../lye/index.js';
 import { valueIn, type MassInput, type Quantity, type UnitFor } from '../quantities/index.js';
-import { alkaliDemandOf, planLye } from '../saponification/index.js';
+import { alkaliDemandOf, planLye, soapFromLye, superfatFromLye } from '../saponification/index.js';
 
 /** A fat in a check: the id of a published one, a certificate, or a profile. */
 export type CheckFat =
@@ -62,6 +62,10 @@ export interface CallInputs {
   readonly lyeTemperatureFromDissolving: Parameters<typeof lyeTemperatureFromDissolving>[0];
   readonly alkaliDemandOf: { readonly charge: readonly CheckCharge[] };
   readonly planLye: Omit<Parameters<typeof planLye>[0], 'fats'> & { readonly fats: readonly CheckCharge[] };
+  readonly superfatFromLye: Omit<Parameters<typeof superfatFromLye>[0], 'fats'> & {
+    readonly fats: readonly CheckCharge[];
+  };
+  readonly soapFromLye: Omit<Parameters<typeof soapFromLye>[0], 'fats'> & { readonly fats: readonly CheckCharge[] };
 }
 
 /** Name of a function that checks test. */
@@ -88,6 +92,8 @@ const calls: { readonly [C in CallName]: (inputs: CallInputs[C]) => unknown } = 
   lyeTemperatureFromDissolving,
   alkaliDemandOf: ({ charge }) => alkaliDemandOf(charge.map(weighed)),
   planLye: (inputs) => planLye({ ...inputs, fats: inputs.fats.map(weighed) }),
+  superfatFromLye: (inputs) => superfatFromLye({ ...inputs, fats: inputs.fats.map(weighed) }),
+  soapFromLye: (inputs) => soapFromLye({ ...inputs, fats: inputs.fats.map(weighed) }),
 };
 
 /** The result of the function that a check names, given its inputs. */

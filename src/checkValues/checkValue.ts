@@ -48,5 +48,14 @@ export interface InsideCheck<C extends CallName = CallName> extends CheckBase<C>
   readonly expectedInside: string;
 }
 
+/** A range from least to greatest, worked out apart from the library, whose ends the low and high of the result must meet. */
+export interface BoundsCheck<C extends CallName = CallName> extends CheckBase<C> {
+  readonly expectedBounds: readonly [low: string, high: string];
+  /** Largest deviation of either end, in `unit`. `why` opens with its parts, each with a cause. */
+  readonly tolerance: string;
+}
+
 /** A published figure the library is checked against. */
-export type CheckValue = { [C in CallName]: FigureCheck<C> | RangeCheck<C> | InsideCheck<C> }[CallName];
+export type CheckValue = {
+  [C in CallName]: FigureCheck<C> | RangeCheck<C> | InsideCheck<C> | BoundsCheck<C>;
+}[CallName];

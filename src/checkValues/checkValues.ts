@@ -5,9 +5,11 @@ import { hydrometerChecks } from './data/hydrometer.js';
 import { lyeChecks } from './data/lye.js';
 import { lyeBenchChecks } from './data/lyeBench.js';
 import { lyeDensityChecks } from './data/lyeDensities.js';
+import { printedRecipeChecks } from './data/printedRecipes.js';
 import { quantityChecks } from './data/quantities.js';
 import { sampledFatChecks } from './data/sampledFats.js';
 import { saponificationChecks } from './data/saponification.js';
+import { soapYieldChecks } from './data/soapYields.js';
 import { standardRangeChecks } from './data/standardRanges.js';
 
 let all: readonly CheckValue[] | undefined;
@@ -36,6 +38,8 @@ export function checkValues(): readonly CheckValue[] {
     ...lyeDensityChecks(),
     ...lyeBenchChecks(),
     ...saponificationChecks,
+    ...soapYieldChecks,
+    ...printedRecipeChecks,
   ];
   return all;
 }

@@ -5,7 +5,7 @@
  */
 
 export type { CallInputs, CallName, CheckCharge, CheckFat } from './calls.js';
-export type { CheckBase, CheckValue, FigureCheck, InsideCheck, RangeCheck } from './checkValue.js';
+export type { BoundsCheck, CheckBase, CheckValue, FigureCheck, InsideCheck, RangeCheck } from './checkValue.js';
 export { checkValues } from './checkValues.js';
 export { knownDisagreements } from './knownDisagreements.js';
 export { outcomeOf, selfCheck, type CheckOutcome, type SelfCheck } from './selfCheck.js';

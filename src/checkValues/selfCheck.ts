@@ -2,7 +2,7 @@ import { Decimal, frozen } from '../numbers/index.js';
 import { valueIn, type Quantity } from '../quantities/index.js';
 import type { SourceId } from '../sources/index.js';
 import { resultOf } from './calls.js';
-import type { CheckValue } from './checkValue.js';
+import type { BoundsCheck, CheckValue } from './checkValue.js';
 import { checkValues } from './checkValues.js';
 import { knownDisagreements } from './knownDisagreements.js';
 
@@ -18,7 +18,10 @@ export interface CheckOutcome {
   readonly got: string;
   /** What the publication says, misprints put right; `low to high` where it gives a range. */
   readonly expected: string;
-  /** How far the library lies above it, or an observation above the bounds (negative: below), in the unit of the row. */
+  /**
+   * How far the library lies above it, or an observation above the bounds (negative: below), in the unit of the row; of
+   * bounds against bounds the end that is further off.
+   */
   readonly deviation: string;
   /** The largest deviation that meets the row; zero for ranges and bounds. */
   readonly tolerance: string;
@@ -98,6 +101,7 @@ function compared(row: CheckValue): Comparison {
     const deviation = beyond(new Decimal(row.expectedInside), low, high);
     return { got: `${low.toString()} to ${high.toString()}`, expected: row.expectedInside, deviation, tolerance: '0' };
   }
+  if ('expectedBounds' in row) return boundsCompared(row, at(`${row.result}.low`), at(`${row.result}.high`));
   const got = at(row.result);
   if ('expectedRange' in row) {
     const [low, high] = row.expectedRange;
@@ -105,6 +109,21 @@ function compared(row: CheckValue): Comparison {
     return { got: got.toString(), expected: rangeInWords(low, high), deviation, tolerance: '0' };
   }
   return { got: got.toString(), expected: row.expected, deviation: got.minus(row.expected), tolerance: row.tolerance };
+}
+
+/** Bounds against bounds: the deviation is that of the end further off. */
+function boundsCompared(
+  { expectedBounds: [low, high], tolerance }: BoundsCheck,
+  least: Decimal,
+  most: Decimal,
+): Comparison {
+  const [atLow, atHigh] = [least.minus(low), most.minus(high)];
+  return {
+    got: `${least.toString()} to ${most.toString()}`,
+    expected: rangeInWords(low, high),
+    deviation: atLow.abs().gt(atHigh.abs()) ? atLow : atHigh,
+    tolerance,
+  };
 }
 
 function rangeInWords(low: string | null, high: string | null): string {

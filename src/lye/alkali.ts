@@ -11,11 +11,14 @@ export function hydroxideMolarMass(alkali: Alkali): Decimal {
   return molarMass(alkali === 'naoh' ? 'NaOH' : 'KOH');
 }
 
+/** Molar mass of the carbonate, g/mol. */
+export function carbonateMolarMass(alkali: Alkali): Decimal {
+  return molarMass(alkali === 'naoh' ? 'Na2CO3' : 'K2CO3');
+}
+
 /** Grams of hydroxide with the same alkali as one gram of carbonate: `2·M(hydroxide)/M(carbonate)`. */
 export function hydroxidePerCarbonate(alkali: Alkali): Decimal {
-  return hydroxideMolarMass(alkali)
-    .times(2)
-    .div(molarMass(alkali === 'naoh' ? 'Na2CO3' : 'K2CO3'));
+  return hydroxideMolarMass(alkali).times(2).div(carbonateMolarMass(alkali));
 }
 
 /** Grams of hydroxide with the same alkali as one gram of oxide: `2·M(hydroxide)/M(oxide)`. */

@@ -52,7 +52,10 @@ export type AlkaliSource = OneChoice<{ readonly solid: SolidAssay; readonly solu
 /** An alkali source as read; shares are fractions of one. */
 export interface ReadSource {
   readonly state: 'solid' | 'solution';
+  /** True hydroxide. */
   readonly hydroxide: Estimate<Decimal>;
+  /** All alkali as hydroxide; with the carbonate it spans what `hydroxide` can be. */
+  readonly totalAlkali: Estimate<Decimal>;
   /** Carbonate, where the assay states it. */
   readonly carbonate?: Estimate<Decimal>;
   /** The source as given, in canonical units. */
@@ -97,9 +100,11 @@ const shown = (percents: Estimate<Decimal>): Estimate<Fraction> => mapEnds(perce
 function readSolution(path: string, value: unknown): ReadSource {
   const { hydroxide } = readShape(path, value, ['hydroxide']);
   const percents = readShares(`${path}.hydroxide`, hydroxide, STRENGTH);
+  const hydroxideShares = fractions(percents);
   return {
     state: 'solution',
-    hydroxide: fractions(percents),
+    hydroxide: hydroxideShares,
+    totalAlkali: hydroxideShares,
     given: frozen({ solution: frozen({ hydroxide: shown(percents) }) }),
   };
 }
@@ -111,9 +116,11 @@ function readSolid(path: string, value: unknown, alkali: Alkali): ReadSource {
       refuse('bad-shape', path, 'either hydroxide, or totalAlkali with carbonate', 'both');
     }
     const percents = readShares(`${path}.hydroxide`, fields['hydroxide'], ASSAY);
+    const hydroxideShares = fractions(percents);
     return {
       state: 'solid',
-      hydroxide: fractions(percents),
+      hydroxide: hydroxideShares,
+      totalAlkali: hydroxideShares,
       given: frozen({ solid: frozen({ hydroxide: shown(percents) }) }),
     };
   }
@@ -131,6 +138,7 @@ function readSolid(path: string, value: unknown, alkali: Alkali): ReadSource {
   return {
     state: 'solid',
     hydroxide: fractions(hydroxide),
+    totalAlkali: fractions(total),
     carbonate: fractions(carbonate),
     given: frozen({ solid: frozen({ totalAlkali: shown(total), carbonate: shown(carbonate) }) }),
   };

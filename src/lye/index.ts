@@ -1,4 +1,4 @@
-export { hydroxideMolarMass, type Alkali } from './alkali.js';
+export { carbonateMolarMass, hydroxideMolarMass, hydroxidePerCarbonate, type Alkali } from './alkali.js';
 export {
   alkaliContentOf,
   alkaliContentOfSteps,

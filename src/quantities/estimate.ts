@@ -47,7 +47,7 @@ export function readRanged(
   const ends = readShape(path, value, ['low', 'likely', 'high']);
   let low = readOne(`${path}.low`, ends['low']);
   let high = readOne(`${path}.high`, ends['high']);
-  if (isIn(backward, ends['low']) && isIn(backward, ends['high'])) [low, high] = [high, low];
+  if (low.gt(high) && isIn(backward, ends['low']) && isIn(backward, ends['high'])) [low, high] = [high, low];
   if (low.gt(high))
     refuse('out-of-range', path, 'low at most as high as high', `${low.toString()} to ${high.toString()}`);
   const likely = ends['likely'] === undefined ? low.plus(high).div(2) : readOne(`${path}.likely`, ends['likely']);

@@ -3,7 +3,7 @@ export { readAlkaliContent, type AlkaliContent, type AlkaliContentInput } from '
 export { readDensity, type Density, type DensityInput, type DensityUnit } from './kinds/density.js';
 export { readPercent, type Fraction, type FractionInput } from './kinds/fraction.js';
 export { unitsByKind, type UnitsByKind } from './kinds/index.js';
-export { readMass, type Mass, type MassInput } from './kinds/mass.js';
+export { readMass, readOptionalMass, type Mass, type MassInput } from './kinds/mass.js';
 export {
   readSaponificationValue,
   readSaponificationValueRange,

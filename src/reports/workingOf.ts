@@ -13,7 +13,7 @@ import {
   naohFromKohSteps,
 } from '../lye/index.js';
 import { frozen, readFields, readWord, type Step, type Steps } from '../numbers/index.js';
-import { alkaliDemandOfSteps, planLyeSteps, superfatFromLyeSteps } from '../saponification/index.js';
+import { alkaliDemandOfSteps, planLyeSteps, soapFromLyeSteps, superfatFromLyeSteps } from '../saponification/index.js';
 
 /** Name of a function whose result can be worked through again. */
 export type ExplainedBy =
@@ -32,6 +32,7 @@ export type ExplainedBy =
   | 'lyeTemperatureFromDissolving'
   | 'alkaliDemandOf'
   | 'planLye'
+  | 'soapFromLye'
   | 'superfatFromLye';
 
 /** Each of these functions by its kernel. */
@@ -51,6 +52,7 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   lyeTemperatureFromDissolving: lyeTemperatureFromDissolvingSteps,
   alkaliDemandOf: alkaliDemandOfSteps,
   planLye: planLyeSteps,
+  soapFromLye: soapFromLyeSteps,
   superfatFromLye: superfatFromLyeSteps,
 };
 

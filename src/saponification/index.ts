@@ -15,12 +15,14 @@ export {
   planLye,
   planLyeSteps,
   type LyePlan,
-  type LyeTarget,
   type PlanFor,
   type PlanLyeBase,
   type PlanLyeInput,
   type PlannedLye,
 } from './planLye.js';
+export type { GivenTarget, LyeTarget } from './target.js';
+export type { Product } from './reaction.js';
+export { soapFromLye, soapFromLyeSteps, type SoapFromLyeInput, type SoapFromLyeResult } from './soapFromLye.js';
 export {
   superfatFromLye,
   superfatFromLyeSteps,

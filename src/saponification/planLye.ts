@@ -1,25 +1,12 @@
 import { gramsOf, readFatCharges, type ChargedFatInput } from '../fats/index.js';
-import { hydroxideMolarMass, type Alkali, type LyeCharge } from '../lye/index.js';
-import {
-  frozen,
-  noted,
-  ONE,
-  readShape,
-  refuse,
-  toStep,
-  ZERO,
-  type Decimal,
-  type Remark,
-  type Steps,
-} from '../numbers/index.js';
+import { hydroxideMolarMass, type Alkali } from '../lye/index.js';
+import { Decimal, frozen, readShape, type Remark, type Steps } from '../numbers/index.js';
 import {
   mapEnds,
-  readMass,
-  readPercent,
+  readOptionalMass,
   type Amount,
   type Estimate,
   type Fraction,
-  type FractionInput,
   type Mass,
   type MassInput,
 } from '../quantities/index.js';
@@ -31,19 +18,14 @@ import {
   type ChosenAlkali,
   type Exact,
   type GivenAlkali,
-  type PlannedAlkali,
 } from './alkaliChoice.js';
-import { atAssays, balanceOf, hydroxideCharged, type Balance } from './balance.js';
-import { readBatch, type BatchMass } from './batch.js';
-import { demandOf } from './demand.js';
-import { addedWater, readDilution, type Dilution, type GivenDilution } from './dilution.js';
+import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
+import { batchOf, type BatchMass } from './batch.js';
+import { demandOf, type Demand } from './demand.js';
+import { readDilution, type Dilution, type GivenDilution } from './dilution.js';
 import { potCautions } from './potCautions.js';
-
-/** What a plan aims at. */
-export interface LyeTarget {
-  /** Share of the likely alkali demand left out; 0 to less than 100 percent. */
-  readonly superfat: FractionInput;
-}
+import { hydroxideFor, readTarget, type GivenTarget, type LyeTarget } from './target.js';
+import { strengthOf, weighedLye, type Recipe, type WeighedLye } from './weighedLye.js';
 
 /** Input of {@link planLye}, the choice of alkali apart. */
 export interface PlanLyeBase {
@@ -79,7 +61,7 @@ export interface LyePlan<A extends Alkali = never> extends Balance {
   readonly given: {
     readonly fats: readonly ChargedFat[];
     readonly alkali: GivenAlkali;
-    readonly target: { readonly superfat: Fraction };
+    readonly target: GivenTarget;
     readonly dilution: GivenDilution;
     readonly scaleStep?: Mass;
     readonly batchMass?: Mass;
@@ -151,107 +133,70 @@ export function planLyeSteps(input: PlanLyeInput, steps?: Steps): LyePlan {
   const fields = readShape('input', input, KEYS);
   const charges = readFatCharges('fats', fields['fats']);
   const { alkalis, given: alkali } = readAlkaliChoice('alkali', fields['alkali']);
-  const superfat = readTarget(fields['target']);
+  const target = readTarget('target', fields['target']);
   const dilution = readDilution('dilution', fields['dilution']);
-  const scaleStep =
-    fields['scaleStep'] === undefined ? undefined : readMass('scaleStep', fields['scaleStep'], { above: 0 });
+  const scaleStep = readOptionalMass('scaleStep', fields['scaleStep'], { above: 0 });
   const fatGrams = gramsOf(charges);
+  const batchMass = readOptionalMass('batchMass', fields['batchMass'], { min: fatGrams.toString() });
+  const recipe = { alkalis, dilution, fatGrams, scaleStep };
 
   const demand = demandOf(charges, steps);
-  const aim = noted(
-    steps,
-    'hydroxide to charge',
-    'A = n·(1 − s)',
-    'mol',
-    demand.likely.hydroxide.times(ONE.minus(superfat.div(100))),
-  );
-  const lye = alkalis.map((one) => weighed(one, aim, scaleStep, steps));
-  const water = weighedWater(dilution, lye, fatGrams, scaleStep, steps);
-
-  const lyeGrams = lye.reduce((sum, { grams }) => sum.plus(grams), water);
-  const batch = readBatch(fields['batchMass'], fatGrams.plus(lyeGrams), fatGrams);
-  const charged = hydroxideCharged(lye);
-  const balance = balanceOf(demand, charged, fatGrams, batch.mass.g, steps);
-  const strength = strengthOf(lye, lyeGrams);
+  const aim = hydroxideFor(target, demand, recipe, batchMass, steps);
+  const weighed = weighedLye(roundable(aim, target, demand, recipe, batchMass), recipe, steps);
+  const batch = batchOf(batchMass, recipe.fatGrams.plus(weighed.grams));
+  const balance = balanceOf(demand, hydroxideCharged(weighed.lye), recipe.fatGrams, batch.mass.g, steps);
+  const strength = strengthOf(weighed);
   return frozen({
     by: 'planLye',
     given: frozen({
       fats: givenFats(charges),
       alkali,
-      target: frozen({ superfat: frozen({ percent: superfat }) }),
+      target,
       dilution,
       ...(scaleStep === undefined ? {} : { scaleStep: frozen({ g: scaleStep }) }),
-      ...(batch.is === 'as-stated' ? { batchMass: batch.mass } : {}),
+      ...(batchMass === undefined ? {} : { batchMass: batch.mass }),
     }),
-    weigh: weigh(lye, water),
-    hydroxide: frozen({ mol: charged.likely }),
-    lye: frozen({ mass: frozen({ g: lyeGrams }), strength }),
+    weigh: weigh(weighed),
+    hydroxide: balance.charged.likely,
+    lye: frozen({ mass: frozen({ g: weighed.grams }), strength }),
     demand: mapEnds(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
     ...balance,
     batch,
     notes: frozen(notesOfFats(charges)),
-    cautions: potCautions(charges, lye, balance, strength),
+    cautions: potCautions(charges, weighed.lye, balance, strength),
     basis: frozen<readonly SourceId[]>([...basisOfFats(charges), 'ghs-naoh']),
     edition: EDITION,
   });
 }
 
-function readTarget(value: unknown): Decimal {
-  const { superfat } = readShape('target', value, ['superfat']);
-  const percent = readPercent('target.superfat', superfat);
-  return percent.eq(100) ? refuse('out-of-range', 'target.superfat', 'less than 100', '100') : percent;
-}
-
-/** One alkali in grams as it stands in the store, down to the scale's step: a scale must not add caustic. */
-function weighed(
-  { alkali, source, share }: PlannedAlkali,
+/**
+ * Hydroxide whose masses, once rounded, still keep a limit: rounding the water down makes the batch lighter and lifts its
+ * content of caustic. Then the alkali goes down by a step of the scale.
+ */
+function roundable(
   aim: Decimal,
-  step: Decimal | undefined,
-  steps?: Steps,
-): LyeCharge {
-  const exact = aim.times(share).times(hydroxideMolarMass(alkali)).div(source.hydroxide.likely);
-  noted(steps, `${alkali} as it stands in the store`, 'm = A·share·M/w', 'g', exact);
-  if (step === undefined) return { alkali, grams: exact, source };
-  const grams = noted(
-    steps,
-    `${alkali} to weigh`,
-    'rounded down to the step of the scale',
-    'g',
-    toStep(exact, step, 'down'),
-  );
-  if (grams.isZero()) refuse('infeasible', 'scaleStep', `a step of at most ${exact.toPrecision(3)} g`, step.toString());
-  return { alkali, grams, source };
-}
-
-const pureGrams = (lye: readonly LyeCharge[], end: keyof Estimate<unknown>): Decimal =>
-  lye.reduce((sum, { grams, source }) => sum.plus(grams.times(source.hydroxide[end])), ZERO);
-
-function weighedWater(
-  dilution: GivenDilution,
-  lye: readonly LyeCharge[],
-  fats: Decimal,
-  step: Decimal | undefined,
-  steps?: Steps,
+  target: GivenTarget,
+  demand: Estimate<Demand>,
+  recipe: Recipe,
+  batchMass: Decimal | undefined,
 ): Decimal {
-  const exact = addedWater(dilution, {
-    alkali: lye.reduce((sum, { grams }) => sum.plus(grams), ZERO),
-    hydroxide: pureGrams(lye, 'likely'),
-    fats,
-    hasSolid: lye.some(({ source }) => source.state === 'solid'),
-  });
-  const formula = dilution !== 'as-is' && 'strength' in dilution ? 'm(pure)/strength − m' : 'as stated';
-  const water = step === undefined ? exact : toStep(exact, step, 'nearest');
-  if (water.isZero() && lye.some(({ source }) => source.state === 'solid')) {
-    refuse('infeasible', 'scaleStep', 'a step fine enough to weigh the water for solid alkali', String(step));
+  const { scaleStep, alkalis, fatGrams } = recipe;
+  if (target.superfat !== undefined || scaleStep === undefined) return aim;
+  const limit = target.freeCausticAlkaliAtMost.percentNaoh;
+  const step = Decimal.min(
+    ...alkalis.map(({ alkali, source }) => scaleStep.times(source.hydroxide.likely).div(hydroxideMolarMass(alkali))),
+  );
+  let hydroxide = aim;
+  for (;;) {
+    const { lye, grams } = weighedLye(hydroxide, recipe);
+    const batch = batchOf(batchMass, fatGrams.plus(grams)).mass.g;
+    const { freeCausticAlkali } = balanceOf(demand, hydroxideCharged(lye), fatGrams, batch);
+    if (freeCausticAlkali.high.percentNaoh.lte(limit)) return hydroxide;
+    hydroxide = hydroxide.minus(step);
   }
-  return noted(steps, 'water to add', formula, 'g', water);
 }
 
-function strengthOf(lye: readonly LyeCharge[], lyeGrams: Decimal): Estimate<Fraction> {
-  return atAssays(lye, (end) => frozen({ percent: pureGrams(lye, end).times(100).div(lyeGrams) }));
-}
-
-function weigh(lye: readonly LyeCharge[], water: Decimal): LyePlan['weigh'] {
+function weigh({ lye, water }: WeighedLye): LyePlan['weigh'] {
   const masses = lye.map(({ alkali, grams }) => [alkali, frozen({ g: grams })] as const);
   return frozen({ ...Object.fromEntries(masses), water: frozen({ g: water }) });
 }

@@ -1,11 +1,18 @@
 import { gramsOf, readFatCharges, type ChargedFatInput } from '../fats/index.js';
 import { givenCharge, readLyeCharge, type LyeChargeGiven, type LyeChargeInput } from '../lye/index.js';
 import { frozen, readList, readShape, refuse, ZERO, type Remark, type Steps } from '../numbers/index.js';
-import { mapEnds, readMass, type Amount, type Estimate, type Mass, type MassInput } from '../quantities/index.js';
+import {
+  mapEnds,
+  readOptionalMass,
+  type Amount,
+  type Estimate,
+  type Mass,
+  type MassInput,
+} from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { basisOfFats, givenFats, notesOfFats, type ChargedFat } from './alkaliDemandOf.js';
 import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
-import { readBatch, type BatchMass } from './batch.js';
+import { batchOf, type BatchMass } from './batch.js';
 import { demandOf } from './demand.js';
 import { potCautions } from './potCautions.js';
 
@@ -77,10 +84,10 @@ export function superfatFromLyeSteps(input: SuperfatFromLyeInput, steps?: Steps)
   const charges = readFatCharges('fats', fields['fats']);
   const lye = readList('lye', fields['lye']).map((entry, at) => readLyeCharge(`lye[${String(at)}]`, entry));
   if (lye.every(({ grams }) => grams.isZero())) refuse('out-of-range', 'lye', 'more than 0 g of alkali', '0 g');
-  const water = fields['water'] === undefined ? ZERO : readMass('water', fields['water']);
+  const water = readOptionalMass('water', fields['water']) ?? ZERO;
   const fatGrams = gramsOf(charges);
   const charged = lye.reduce((sum, { grams }) => sum.plus(grams), fatGrams.plus(water));
-  const batch = readBatch(fields['batchMass'], charged, fatGrams);
+  const batch = batchOf(readOptionalMass('batchMass', fields['batchMass'], { min: fatGrams.toString() }), charged);
   const demand = demandOf(charges, steps);
   const balance = balanceOf(demand, hydroxideCharged(lye), fatGrams, batch.mass.g, steps);
   return frozen({

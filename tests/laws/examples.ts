@@ -30,6 +30,7 @@ const {
   roundToStep,
   saponificationValueFromProfile,
   saponificationValueOf,
+  soapFromLye,
   sources,
   splitToStep,
   superfatFromLye,
@@ -191,6 +192,12 @@ export const examples: readonly Example[] = [
     ],
     [{ fats: charge, alkali: { naoh: { solid } }, target, dilution: { waterPerFat: { percent: 38 } } }],
     [{ fats: charge, alkali: { naoh: { solid } }, target, dilution: { water: { lb: 1 } } }],
+  ),
+  example(
+    'soapFromLye',
+    soapFromLye,
+    [{ fats: charge, lye: [{ alkali: 'naoh', mass: { g: 340 }, solution }] }],
+    [{ fats: stored, lye: [{ alkali: 'naoh', mass: { g: 10 }, solid: total }, { alkali: 'koh', mass: { oz: 1 }, solid }], water: { g: 50 } }],
   ),
   example(
     'superfatFromLye',

@@ -31,7 +31,7 @@ describe.each(explained)('%s, run again on what was given', (_by, result) => {
   });
 });
 
-it('results with `by` and `given` are those of sixteen functions', () => {
+it('results with `by` and `given` are those of seventeen functions', () => {
   expect([...new Set(explained.map(([by]) => by))].sort()).toEqual([
     'alkaliContentOf',
     'alkaliDemandOf',
@@ -48,6 +48,7 @@ it('results with `by` and `given` are those of sixteen functions', () => {
     'naohFromKoh',
     'planLye',
     'saponificationValueFromProfile',
+    'soapFromLye',
     'superfatFromLye',
   ]);
 });

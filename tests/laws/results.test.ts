@@ -92,6 +92,7 @@ describe('basis, edition and cautions', () => {
       'lyeTemperatureFromDissolving',
       'naohFromKoh',
       'planLye',
+      'soapFromLye',
       'superfatFromLye',
     ]);
   });

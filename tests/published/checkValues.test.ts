@@ -75,6 +75,22 @@ describe('outcomeOf can fail', () => {
     });
   });
 
+  it.each([
+    ['the low end', ['191.9', '200'], '-1.9'],
+    ['the high end', ['190', '198.9'], '1.1'],
+    ['both, the high end more', ['189', '201.5'], '-1.5'],
+    ['both, the low end more', ['191.5', '199'], '-1.5'],
+  ] as const)('bounds that are off at %s', (_, expectedBounds, deviation) => {
+    const row = { ...bounds, printed: expectedBounds.join(' to '), expectedBounds, tolerance: '1' };
+    expect(outcomeOf(row)).toMatchObject({
+      met: false,
+      deviation,
+      expected: expectedBounds.join(' to '),
+      got: '190 to 200',
+    });
+    expect(outcomeOf({ ...row, tolerance: '1.9' }).met).toBe(true);
+  });
+
   it('but an end of a range, of bounds and of a tolerance is within', () => {
     expect(outcomeOf({ ...molarMass, printed: '39.997-', expectedRange: ['39.997', null] }).met).toBe(true);
     expect(outcomeOf({ ...molarMass, printed: '-39.997', expectedRange: [null, '39.997'] }).met).toBe(true);

@@ -7,9 +7,11 @@ import { hydrometerChecks } from '../../src/checkValues/data/hydrometer.js';
 import { lyeChecks } from '../../src/checkValues/data/lye.js';
 import { lyeBenchChecks } from '../../src/checkValues/data/lyeBench.js';
 import { lyeDensityChecks } from '../../src/checkValues/data/lyeDensities.js';
+import { printedRecipeChecks } from '../../src/checkValues/data/printedRecipes.js';
 import { quantityChecks } from '../../src/checkValues/data/quantities.js';
 import { sampledFatChecks } from '../../src/checkValues/data/sampledFats.js';
 import { saponificationChecks } from '../../src/checkValues/data/saponification.js';
+import { soapYieldChecks } from '../../src/checkValues/data/soapYields.js';
 import { standardRangeChecks } from '../../src/checkValues/data/standardRanges.js';
 import { sources } from '../../src/sources/index.js';
 
@@ -26,6 +28,8 @@ describe('the rows', () => {
       lyeDensities: lyeDensityChecks().length,
       lyeBench: lyeBenchChecks().length,
       saponification: saponificationChecks.length,
+      soapYields: soapYieldChecks.length,
+      printedRecipes: printedRecipeChecks.length,
     };
     expect(counts).toEqual({
       quantities: 6,
@@ -38,6 +42,8 @@ describe('the rows', () => {
       lyeDensities: 224,
       lyeBench: 31,
       saponification: 47,
+      soapYields: 18,
+      printedRecipes: 93,
     });
     expect(checkValues()).toHaveLength(Object.values(counts).reduce((sum, count) => sum + count, 0));
   });
@@ -63,6 +69,8 @@ describe('the rows', () => {
     for (const row of checkValues()) {
       if ('expectedInside' in row) {
         expect(new Decimal(row.printed).times(row.times ?? 1).eq(row.expectedInside), row.id).toBe(true);
+      } else if ('expectedBounds' in row) {
+        expect(row.printed, row.id).toBe(row.expectedBounds.join(' to '));
       } else if ('expectedRange' in row) {
         expect(row.printed, row.id).toBe(row.expectedRange.map((limit) => limit ?? '').join('-'));
       } else {

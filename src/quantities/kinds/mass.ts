@@ -29,3 +29,8 @@ export function readMass(path: string, value: unknown, limits: Limits = { min: 0
     ? grams
     : refuse('out-of-range', path, '0, or 1e-24 to 1e12 g', grams.toString());
 }
+
+/** Reads a mass that may be left out. */
+export function readOptionalMass(path: string, value: unknown, limits?: Limits): Decimal | undefined {
+  return value === undefined ? undefined : readMass(path, value, limits);
+}

@@ -1,0 +1,203 @@
+import {
+  expandedCharges,
+  gramsOf,
+  readFatCharges,
+  type ChargedFatInput,
+  type FatCharge,
+  type SingleFat,
+} from '../fats/index.js';
+import { givenCharge, readLyeCharge, type LyeCharge, type LyeChargeGiven, type LyeChargeInput } from '../lye/index.js';
+import {
+  frozen,
+  noted,
+  readList,
+  readShape,
+  refuse,
+  ZERO,
+  type Decimal,
+  type Remark,
+  type Steps,
+} from '../numbers/index.js';
+import {
+  mapEnds,
+  readOptionalMass,
+  type Amount,
+  type Estimate,
+  type Fraction,
+  type Mass,
+  type MassInput,
+} from '../quantities/index.js';
+import { EDITION, type SourceId } from '../sources/index.js';
+import { basisOfFats, givenFats, notesOfFats, type ChargedFat } from './alkaliDemandOf.js';
+import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
+import { demandOf } from './demand.js';
+import { extremesOf } from './extremes.js';
+import { potCautions } from './potCautions.js';
+import { fatSumsAt, lotsOf } from './fatSums.js';
+import { lyeSumsAt } from './lyeSums.js';
+import { alongOnly, carbonateOf, totalAlkaliOf, type Dimension } from './place.js';
+import { PRODUCTS, reaction, type Product } from './reaction.js';
+
+/** Input of {@link soapFromLye}. */
+export interface SoapFromLyeInput {
+  /** At least one fat with its mass. */
+  readonly fats: readonly ChargedFatInput[];
+  /** The alkalis as weighed; one to four. */
+  readonly lye: readonly LyeChargeInput[];
+  /** Water added besides; none unless stated. */
+  readonly water?: MassInput;
+}
+
+/** What is in the pot after complete reaction. The likely masses add up to what was charged; low and high do not. */
+export interface SoapFromLyeResult extends Balance {
+  readonly by: 'soapFromLye';
+  /** The inputs as read. */
+  readonly given: {
+    readonly fats: readonly ChargedFat[];
+    readonly lye: readonly LyeChargeGiven[];
+    readonly water: Mass;
+  };
+  /**
+   * Sodium and potassium soap; glycerol formed; water, charged and formed; fat and acid left free; caustic and carbonate
+   * left; unsaponifiable matter with the alcohols of waxes; the rest of solid soda; and carbon dioxide, which leaves.
+   */
+  readonly products: Readonly<Record<Product, Estimate<Mass>>>;
+  /** Sodium soap, and its moles. */
+  readonly soap: { readonly sodium: Estimate<Amount>; readonly potassium: Estimate<Amount> };
+  /** Extent to which the esters are split. */
+  readonly extent: Estimate<Fraction>;
+  /** Hydroxide that would split all of the fats. */
+  readonly demand: Estimate<Amount>;
+  /** Fats, lye and water as charged. */
+  readonly charge: Mass;
+  /** What was assumed of the fats. */
+  readonly notes: readonly Remark[];
+  /** Most urgent first. */
+  readonly cautions: readonly Remark[];
+  /** The publications behind the figures. */
+  readonly basis: readonly SourceId[];
+  /** Edition of the figures. */
+  readonly edition: string;
+}
+
+/**
+ * What fats and a lye as weighed become, after complete reaction.
+ *
+ * A model, in moles: A hydroxide takes free acid a first, `min(A, a)`, giving soap and water; then all esters g to one
+ * extent `x = min(1, (A − a)/g)`, giving soap and `x·g/3` glycerol; acid still free takes carbonate, two to one. Masses
+ * follow from each fat's mean acid molar mass `M = (m·(1 − U − W) − g·(M(glycerol) − 3·M(H2O))/3)/n`, with U the
+ * unsaponifiable share, W the moisture, n the acid: it is fixed by the saponification value in use. Sodium and potassium
+ * keep the proportion charged (a convention); half of a wax's saponifiable mass counts as acid (a convention). Conserved: mass,
+ * sodium, potassium, hydroxide, fatty acid.
+ *
+ * Low and high are exact over all lots, unsaponifiable matter, moisture and assays within their ranges. Left out: partial
+ * glycerides, and water or spirit that evaporates.
+ *
+ * Source: stoichiometry; atomic weights IUPAC 2021; the values' own sources in `basis`.
+ *
+ * @param input - fats, alkalis and water by mass; assays or strengths by mass
+ * @returns grams and moles of each product, with bounds; superfat and free caustic of the same charge
+ * @throws CalculationError `missing`, `bad-shape`, `out-of-range`, `infeasible` (unsaponifiable matter and moisture that
+ *   leave no room for the acids) and the faults of a fat, source or quantity
+ *
+ * @example
+ * ```ts
+ * const made = soapFromLye({
+ *   fats: [{ fat: fat('coconut-oil'), mass: { g: 700 } }],
+ *   lye: [{ alkali: 'naoh', mass: { g: 246 }, solution: { hydroxide: { percent: 50 } } }],
+ *   water: { g: 127 },
+ * });
+ * made.products.soapSodium.likely.g.toFixed(0); // => '707'
+ * made.products.glycerol.likely.g.toFixed(0); // => '94'
+ * ```
+ */
+export function soapFromLye(input: SoapFromLyeInput): SoapFromLyeResult {
+  return soapFromLyeSteps(input);
+}
+
+/** The corners of the box double with every assay that is a range. */
+const MOST_ALKALIS = 4;
+
+/** The kernel, with room for the working. */
+export function soapFromLyeSteps(input: SoapFromLyeInput, steps?: Steps): SoapFromLyeResult {
+  const fields = readShape('input', input, ['fats', 'lye', 'water']);
+  const charges = readFatCharges('fats', fields['fats']);
+  const lye = readList('lye', fields['lye']).map((entry, at) => readLyeCharge(`lye[${String(at)}]`, entry));
+  if (lye.length > MOST_ALKALIS) {
+    refuse('bad-shape', 'lye', `at most ${String(MOST_ALKALIS)} alkalis`, `a list of ${String(lye.length)}`);
+  }
+  if (lye.every(({ grams }) => grams.isZero())) refuse('out-of-range', 'lye', 'more than 0 g of alkali', '0 g');
+  const water = readOptionalMass('water', fields['water']) ?? ZERO;
+
+  const singles = expandedCharges(charges);
+  const demand = demandOf(charges, steps);
+  const fatGrams = gramsOf(charges);
+  const charge = lye.reduce((sum, { grams }) => sum.plus(grams), fatGrams.plus(water));
+  const balance = balanceOf(demand, hydroxideCharged(lye), fatGrams, charge, steps);
+  const [ofFats, ofLye] = [varyingFats(singles), varyingLye(lye)];
+  const fatSums = alongOnly(ofFats, (place) => fatSumsAt(singles, place));
+  const lyeSums = alongOnly(ofLye, (place) => lyeSumsAt(lye, water, place));
+  const figures = extremesOf([...ofFats, ...ofLye], (place) => {
+    const { grams, soapMol, extent, turning } = reaction(fatSums(place), lyeSums(place));
+    return { figures: { ...grams, ...soapMol, extent: extent.times(100) }, turning };
+  });
+  const mass = (key: Product): Estimate<Mass> => mapEnds(figures[key], (g) => frozen({ g }));
+  const amount = (key: 'sodium' | 'potassium'): Estimate<Amount> => mapEnds(figures[key], (mol) => frozen({ mol }));
+  for (const product of PRODUCTS) noted(steps, ...WORKING[product], 'g', figures[product].likely);
+  return frozen({
+    by: 'soapFromLye',
+    given: frozen({
+      fats: givenFats(charges),
+      lye: frozen(lye.map(givenCharge)),
+      water: frozen({ g: water }),
+    }),
+    products: frozen(Object.fromEntries(PRODUCTS.map((key) => [key, mass(key)])) as Record<Product, Estimate<Mass>>),
+    soap: frozen({ sodium: amount('sodium'), potassium: amount('potassium') }),
+    extent: mapEnds(figures.extent, (percent) => frozen({ percent })),
+    ...balance,
+    demand: mapEnds(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
+    charge: frozen({ g: charge }),
+    notes: frozen(notesOfFats(charges)),
+    cautions: potCautions(charges, lye, balance),
+    basis: frozen(basisOfFats(charges)),
+    edition: EDITION,
+  });
+}
+
+const isRange = ({ low, high }: Estimate<Decimal>): boolean => low.lt(high);
+
+/** What varies in the fats of this charge: dimensions whose low and high end differ. */
+function varyingFats(fats: readonly FatCharge<SingleFat>[]): readonly Dimension[] {
+  const found = new Set<Dimension>();
+  for (const { fat } of fats) {
+    if (isRange(mapEnds(fat.saponificationValue, ({ mgKohPerG }) => mgKohPerG))) found.add(lotsOf(fat));
+    if (isRange(mapEnds(fat.unsaponifiable, ({ percent }) => percent))) found.add('unsaponifiable');
+    if (isRange(mapEnds(fat.moisture, ({ percent }) => percent))) found.add('moisture');
+  }
+  return [...found];
+}
+
+/** What varies in its alkalis, each with its own assay. */
+function varyingLye(lye: readonly LyeCharge[]): readonly Dimension[] {
+  return lye.flatMap(({ source: { totalAlkali, carbonate } }, at) => [
+    ...(isRange(totalAlkali) ? [totalAlkaliOf(at)] : []),
+    ...(carbonate !== undefined && isRange(carbonate) ? [carbonateOf(at)] : []),
+  ]);
+}
+
+/** What each line of a working shows, and by which formula. */
+const WORKING: Readonly<Record<Product, readonly [figure: string, formula: string]>> = {
+  soapSodium: ['sodium soap', 'n(Na)·(M + M(Na) − M(H))'],
+  soapPotassium: ['potassium soap', 'n(K)·(M + M(K) − M(H))'],
+  glycerol: ['glycerol formed', 'x·g/3·M(glycerol)'],
+  water: ['water, charged and formed', 'm(water) + min(A, a)·M(H2O)'],
+  freeFat: ['fat left', '(1 − x)·m(esters)'],
+  freeAcid: ['fatty acid left', 'a − A, where acid is left'],
+  freeNaoh: ['sodium hydroxide left', 'max(0, A − a − g)·share·M(NaOH)'],
+  freeKoh: ['potassium hydroxide left', 'max(0, A − a − g)·share·M(KOH)'],
+  sodiumCarbonate: ['sodium carbonate left', 'as charged, less what acid took'],
+  potassiumCarbonate: ['potassium carbonate left', 'as charged, less what acid took'],
+  unsaponifiable: ['unsaponifiable matter', 'Σ m·U, and the alcohols of waxes'],
+  other: ['rest of solid soda', 'm·(1 − w)'],
+  carbonDioxide: ['carbon dioxide, which leaves', 'half the acid that carbonate took'],
+};
