@@ -222,7 +222,7 @@ export const knownDisagreements: Readonly<Record<string, string>> = {
   'felder-heat-of-naoh-in-100-water': SECOND_TEXTBOOK,
   'felder-heat-of-naoh-in-no-end-of-water': SECOND_TEXTBOOK,
   'parker-heat-of-naoh-in-no-end-of-water':
-    'A later compilation, 1.6 kJ/mol above the older ones. It has no table by dilution, so that the older set is used as a whole; at lye strengths the difference does not arise.',
+    'A later compilation, 1.6 kJ/mol above the older ones. It has no table by dilution, so that the older set is used as a whole; at lye strengths the rise may be some 4 % higher, which the result says.',
 
   // Printed recipes
   'recipe-thomssen-liquid-2-published-lots': NO_RANGE_FOR_CORN,

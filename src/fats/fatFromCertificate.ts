@@ -1,4 +1,14 @@
-import { frozen, readShape, readText, readWord, refuse, ZERO, type Remark, type Decimal } from '../numbers/index.js';
+import {
+  frozen,
+  readShape,
+  readText,
+  readWord,
+  refuse,
+  ZERO,
+  type Remark,
+  type Decimal,
+  ONE,
+} from '../numbers/index.js';
 import {
   mapEnds,
   readIodineValue,
@@ -102,12 +112,42 @@ export function fatFromCertificate(input: FatFromCertificateInput): SingleFat {
       ...(iodineValue === undefined ? {} : { iodineValue }),
       ...(like?.profile === undefined ? {} : { profile: like.profile }),
       from: 'certificate',
-      notes: frozen([...notes, ...acid.notes]),
+      notes: frozen([...notes, ...contradictions(value, like), ...acid.notes]),
       basis: frozen<readonly SourceId[]>([...new Set<SourceId>(['iupac-2021', ...(like?.basis ?? [])])]),
       edition: EDITION,
     },
     'uncertainty',
   );
+}
+
+/**
+ * A likely value outside the range of the fat it is a lot of, with the usual cause: 1.403 times too much or too little is a
+ * value per gram of the other alkali.
+ */
+function contradictions({ likely }: Estimate<SaponificationValue>, like: SingleFat | undefined): readonly Remark[] {
+  if (like === undefined) return [];
+  const { low, high } = like.saponificationValue;
+  const value = likely.mgKohPerG;
+  const isInside = (of: Decimal): boolean => of.gte(low.mgKohPerG) && of.lte(high.mgKohPerG);
+  if (isInside(value)) return [];
+  const perNaoh = valueInKohOfNaoh();
+  const cause = isInside(value.div(perNaoh))
+    ? 'it would fit as a value per gram of KOH: was it given as one of NaOH?'
+    : isInside(value.times(perNaoh))
+      ? 'it would fit as a value per gram of NaOH: was it given as one of KOH?'
+      : 'is it a lot of this fat, and the unit right?';
+  const range = `${low.mgKohPerG.toString()} to ${high.mgKohPerG.toString()}`;
+  return [
+    frozen({
+      code: 'certificate-outside-published-range',
+      text: `The certified ${value.toFixed(1)} mg KOH/g lies outside the published ${range} of ${like.name}; ${cause}`,
+    }),
+  ];
+}
+
+/** Grams of KOH with the hydroxide of one gram of NaOH. */
+function valueInKohOfNaoh(): Decimal {
+  return saponificationValueUnits.gNaohPerG.toCanonical(ONE, 'gNaohPerG').div(1000);
 }
 
 function readLike(value: unknown): SingleFat | undefined {

@@ -59,7 +59,7 @@ export function readFat(value: unknown, path = 'fat'): Fat {
   const { kind } = readFields(
     path,
     value,
-    'a fat, as given by fat, fatFromCertificate, fatFromProfile or fatFromBlend',
+    "a fat, as fat('coconut-oil') or fatFromCertificate gives it, or its parsed JSON",
   );
   return kind === 'blend' ? readBlend(path, value) : readSingle(path, value);
 }

@@ -28,13 +28,25 @@ export const CARBONATE_FOAMS: Remark = /* @__PURE__ */ caution(
   'carbonate-foams',
   'Carbonate in the alkali foams with free fatty acid: leave room in the pot.',
 );
+export const FREE_CAUSTIC_CERTAIN: Remark = /* @__PURE__ */ caution(
+  'free-caustic-certain',
+  'Every lot and every assay leaves free caustic in the finished batch: this lye is too much. It burns skin; do not use it.',
+);
+export const FREE_CAUSTIC_LIKELY: Remark = /* @__PURE__ */ caution(
+  'free-caustic-likely',
+  'The likely lot leaves free caustic in the finished batch: this lye is too much. Nothing of it belongs on skin.',
+);
 export const FREE_CAUSTIC_POSSIBLE: Remark = /* @__PURE__ */ caution(
   'free-caustic-possible',
   'With the leanest lawful lot and the strongest assay, free caustic is left in the finished batch. Test it before it touches skin.',
 );
 export const NONE_LEFT_ON_PAPER: Remark = /* @__PURE__ */ caution(
   'none-left-on-paper',
-  'No lot leaves free caustic on paper, after complete reaction. Paper does not stir the pot: test before skin.',
+  'Within the bounds given or assumed (see the notes) no lot leaves free caustic, after complete reaction. Paper does not stir the pot: test before skin.',
+);
+export const CONTRADICTED_CERTIFICATE: Remark = /* @__PURE__ */ caution(
+  'certificate-contradicts-standard',
+  'A certified saponification value lies outside every published range of its fat (see the notes): ask for it again before any lye is weighed.',
 );
 export const STRONGER_THAN_DISSOLVES: Remark = /* @__PURE__ */ caution(
   'stronger-than-dissolves',

@@ -1,6 +1,6 @@
 import { Decimal, frozen, noted, readShape, refuse, readWord, type Remark, type Steps } from '../numbers/index.js';
 import {
-  mapEstimate,
+  mapEnds,
   readAmount,
   readMass,
   readPercent,
@@ -125,19 +125,19 @@ export function dilutedLyeSteps(input: DilutedLyeInput, steps?: Steps): DilutedL
     by: 'dilutedLye',
     given: frozen({
       alkali,
-      stock: frozen({ strength: mapEstimate(stockStrength, (percent) => frozen({ percent })) }),
+      stock: frozen({ strength: mapEnds(stockStrength, (percent) => frozen({ percent })) }),
       target,
     }),
     stock: frozen({ g: stock }),
     water: frozen({ g: water }),
     lye: frozen({
       mass: frozen({ g: lye }),
-      strength: mapEstimate(stockStrength, (percent) =>
+      strength: mapEnds(stockStrength, (percent) =>
         frozen({ percent: percent.eq(stockStrength.likely) ? wanted : percent.times(stock).div(lye) }),
       ),
     }),
     hydroxide: frozen({ mol }),
-    cautions: mayFreezeInStore(alkali, stockStrength.likely)
+    cautions: [stockStrength.low, stockStrength.likely, stockStrength.high].some((one) => mayFreezeInStore(alkali, one))
       ? alkaliCautions(DILUTING_WARMS, CRYSTALLISED_STOCK)
       : alkaliCautions(DILUTING_WARMS),
     basis: BASIS,

@@ -65,6 +65,12 @@ function singlePoint(percent: Decimal): Freezing | undefined {
   return row === undefined ? undefined : { celsius: new Decimal(row[1]), basis: [kohFreezingPoints.source] };
 }
 
+/** Whether a lye of this strength may hold crystals at this temperature, so far as is known. */
+export function mayHoldCrystals(alkali: Alkali, percent: Decimal, celsius: Decimal): boolean {
+  const known = freezingOf(alkali, percent);
+  return known !== undefined && celsius.lt(known.bounds?.high ?? known.celsius);
+}
+
 /** A cold store room, °C: a convention. */
 const COLD_STORE = 5;
 /** KOH up to here stays liquid in any store room; nothing is known from here to 50 %, where it freezes at 7 °C. */

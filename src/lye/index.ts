@@ -14,9 +14,13 @@ export {
   type SolutionStrength,
   type TotalAlkaliAssay,
 } from './alkaliSource.js';
+export { CRYSTALLISED_STOCK, DILUTING_WARMS } from './benchCautions.js';
 export {
   alkaliCautions,
   CARBONATE_FOAMS,
+  CONTRADICTED_CERTIFICATE,
+  FREE_CAUSTIC_CERTAIN,
+  FREE_CAUSTIC_LIKELY,
   FREE_CAUSTIC_POSSIBLE,
   FREE_FATTY_ACID,
   LYE_INTO_HOT_SOAP,

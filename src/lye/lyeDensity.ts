@@ -11,7 +11,9 @@ import {
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { ALKALIS, hydroxideMolarMass, type Alkali } from './alkali.js';
+import { CRYSTALS_MAKE_UNKNOWN } from './benchCautions.js';
 import { alkaliCautions } from './cautions.js';
+import { mayHoldCrystals } from './freezingCurve.js';
 import { densityColumn, LYE_DENSITY_TABLES, type LyeDensityTable } from './densityColumn.js';
 
 /** Input of {@link lyeDensity}. */
@@ -103,7 +105,7 @@ export function lyeDensitySteps(input: LyeDensityInput, steps?: Steps): LyeDensi
     given: frozen({ alkali, strength: frozen({ percent }), temperature: frozen({ celsius }), table }),
     density: frozen({ gPerML }),
     concentration: frozen({ eqPerL }),
-    cautions: alkaliCautions(),
+    cautions: alkaliCautions(...(mayHoldCrystals(alkali, percent, celsius) ? [CRYSTALS_MAKE_UNKNOWN] : [])),
     basis: frozen([...basis, 'iupac-2021', 'ghs-naoh'] as const),
     edition: EDITION,
   });

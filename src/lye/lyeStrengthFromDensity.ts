@@ -11,8 +11,9 @@ import {
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { ALKALIS, hydroxideMolarMass, type Alkali } from './alkali.js';
-import { READS_ALL_SALTS } from './benchCautions.js';
+import { CRYSTALS_MAKE_UNKNOWN, READS_ALL_SALTS } from './benchCautions.js';
 import { alkaliCautions } from './cautions.js';
+import { mayHoldCrystals } from './freezingCurve.js';
 import { densityColumn, LYE_DENSITY_TABLES, type LyeDensityTable } from './densityColumn.js';
 
 /** Input of {@link lyeStrengthFromDensity}. */
@@ -112,7 +113,10 @@ export function lyeStrengthFromDensitySteps(
     given: frozen({ alkali, density: frozen({ gPerML }), temperature: frozen({ celsius }), table }),
     strength: frozen({ percent }),
     concentration: frozen({ eqPerL }),
-    cautions: alkaliCautions(READS_ALL_SALTS),
+    cautions: alkaliCautions(
+      ...(mayHoldCrystals(alkali, percent, celsius) ? [CRYSTALS_MAKE_UNKNOWN] : []),
+      READS_ALL_SALTS,
+    ),
     basis: frozen([...basis, 'tanaka-2001', 'iupac-2021', 'ghs-naoh'] as const),
     edition: EDITION,
   });

@@ -10,6 +10,7 @@ import {
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { hydroxideMolarMass } from './alkali.js';
+import { DILUTING_WARMS } from './benchCautions.js';
 import { alkaliCautions, SOLID_INTO_COLD_WATER } from './cautions.js';
 import { givenCharge, LYE_CHARGE_KEYS, lyeChargeFrom, type LyeChargeGiven, type LyeChargeInput } from './lyeCharge.js';
 
@@ -84,7 +85,7 @@ export function lyeStrengthFromMixingSteps(
     strength,
     lye: frozen({ g: lye }),
     hydroxide: mapEnds(grams, (pure) => frozen({ mol: pure.div(hydroxideMolarMass(charge.alkali)) })),
-    cautions: charge.source.state === 'solid' ? alkaliCautions(SOLID_INTO_COLD_WATER) : alkaliCautions(),
+    cautions: alkaliCautions(charge.source.state === 'solid' ? SOLID_INTO_COLD_WATER : DILUTING_WARMS),
     basis: BASIS,
     edition: EDITION,
   });

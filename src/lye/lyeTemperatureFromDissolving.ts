@@ -73,7 +73,7 @@ export interface LyeTemperatureFromDissolvingResult {
   readonly strength: Fraction;
   /** Boiling point of that lye at the pressure of the sea; not known for KOH. */
   readonly boilingPoint?: Temperature;
-  /** Whether the lye would boil on the way. */
+  /** Whether the lye would boil on the way; not told within 4 % of the rise, which is how well the heat is known. */
   readonly boils: 'yes' | 'no' | 'cannot-tell';
   /** How far the figure can be trusted. */
   readonly notes: readonly Remark[];
@@ -89,12 +89,15 @@ export interface LyeTemperatureFromDissolvingResult {
 const LOCAL_BOILING = 80;
 const WATER_BOILS = 100;
 
+/** Two compilations of the heat of dissolving differ by this share, so the rise is known no better. */
+const HEAT_SPREAD = '0.04';
+
 /** KOH is taken as far as this, percent: what dissolves at 20 °C is little more. */
 const STRONGEST_KOH = 50;
 
 const NOTES = {
   'all-at-once':
-    'All of it dissolved at once, no heat lost to pot or air, nothing boiled off. Added in portions and cooled, the lye stays cooler.',
+    'All of it dissolved at once, no heat lost to pot or air, nothing boiled off; two compilations of heats put the rise 4 % apart. Added in portions and cooled, the lye stays cooler.',
   'ceiling-only':
     'For KOH only the heat of dissolving in much water is known. Strong lye gives out less: it will not get hotter than this, and may stay well below.',
   'beyond-heat-capacities':
@@ -188,7 +191,7 @@ export function lyeTemperatureFromDissolvingSteps(
     onStraightLines(byHeat, heat.plus(brought).div(lye)),
   );
   const boilingPoint = alkali === 'naoh' ? naohBoilingPoint(strength) : undefined;
-  const boils = boiling(final, boilingPoint);
+  const boils = boiling(final, boilingPoint, final.minus(start).abs().times(HEAT_SPREAD));
   const extrapolated =
     final.lt(HEAT_CAPACITIES.from) || final.gt(HEAT_CAPACITIES.to) || strength.gt(HEAT_CAPACITIES_TO[alkali]);
   return frozen({
@@ -251,9 +254,10 @@ function heatPerMol(alkali: Alkali, mol: Decimal, water: Decimal): Decimal {
   return alkali === 'naoh' ? naohHeatAt(water.div(molarMass('H2O')).div(mol)) : new Decimal(kohHeatOfSolution.kJ);
 }
 
-function boiling(final: Decimal, boilingPoint: Decimal | undefined): 'yes' | 'no' | 'cannot-tell' {
-  if (boilingPoint !== undefined) return final.gte(boilingPoint) ? 'yes' : 'no';
-  return final.gte(WATER_BOILS) ? 'cannot-tell' : 'no';
+function boiling(final: Decimal, boilingPoint: Decimal | undefined, margin: Decimal): 'yes' | 'no' | 'cannot-tell' {
+  if (boilingPoint === undefined) return final.gte(WATER_BOILS) ? 'cannot-tell' : 'no';
+  if (final.gte(boilingPoint)) return 'yes';
+  return final.plus(margin).gte(boilingPoint) ? 'cannot-tell' : 'no';
 }
 
 function warnings(final: Decimal, boils: 'yes' | 'no' | 'cannot-tell'): readonly Remark[] {

@@ -31,7 +31,7 @@ export interface NaohFromKohResult {
   readonly edition: string;
 }
 
-const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021']);
+const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021', 'ghs-naoh']);
 
 /**
  * Mass of sodium hydroxide that supplies the same hydroxide as a mass of potassium hydroxide.

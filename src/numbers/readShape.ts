@@ -9,11 +9,18 @@ const LONGEST_WORD = 40;
 /** The own fields of an object, read once: later changes or clever getters cannot reach a calculation. */
 export type Fields = Readonly<Record<string, unknown>>;
 
-/** ` (did you mean "…"?)` when one of the known words is close to what was written, capitals apart; else nothing. */
+/** ` (did you mean "…"?)` when known words begin with what was written, or one comes close to it; else nothing. */
 export function suggestion(written: string, known: readonly string[]): string {
   if (written.length > LONGEST_WORD) return '';
+  const word = written.toLowerCase();
   const lower = known.map((candidate) => candidate.toLowerCase());
-  const best = closestMatch(written.toLowerCase(), lower, { maxDistance: Math.max(2, Math.floor(written.length / 3)) });
+  const longer = known.filter((_, at) => word.length > 2 && lower[at]?.startsWith(word) === true);
+  if (longer.length > 0)
+    return ` (did you mean ${longer
+      .slice(0, 3)
+      .map((one) => `"${one}"`)
+      .join(' or ')}?)`;
+  const best = closestMatch(word, lower, { maxDistance: Math.max(2, Math.floor(written.length / 3)) });
   return best === undefined ? '' : ` (did you mean "${String(known[lower.indexOf(best)])}"?)`;
 }
 

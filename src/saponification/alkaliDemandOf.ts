@@ -1,5 +1,5 @@
 import { readFatCharges, type ChargedFatInput, type Fat, type FatCharge } from '../fats/index.js';
-import { hydroxideMolarMass } from '../lye/index.js';
+import { hydroxideMolarMass, type LyeCharge } from '../lye/index.js';
 import { frozen, type Remark, type Steps } from '../numbers/index.js';
 import { mapEnds, type Amount, type Estimate, type Mass } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
@@ -38,6 +38,16 @@ export function givenFats(charges: readonly FatCharge[]): readonly ChargedFat[] 
 /** The publications behind the fats of a charge, each once. */
 export function basisOfFats(charges: readonly FatCharge[]): readonly SourceId[] {
   return [...new Set<SourceId>(['iupac-2021', ...charges.flatMap(({ fat }) => fat.basis)])];
+}
+
+const STRENGTH_AS_EXACT: Remark = /* @__PURE__ */ frozen({
+  code: 'strength-taken-as-exact',
+  text: 'A single figure for the strength or assay of an alkali is taken as exact. Give what it may be as a range, and superfat and free caustic follow.',
+});
+
+/** What was assumed of each alkali. */
+export function notesOfLye(lye: readonly LyeCharge[]): readonly Remark[] {
+  return lye.some(({ source: { hydroxide } }) => hydroxide.low.eq(hydroxide.high)) ? [STRENGTH_AS_EXACT] : [];
 }
 
 /** What was assumed of each fat, under its name. */

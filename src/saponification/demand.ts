@@ -54,6 +54,11 @@ export function demandOf(charges: readonly FatCharge[], steps?: Steps): Estimate
 
 function noteDemand(singles: readonly FatCharge<SingleFat>[], demand: Estimate<Demand>, steps: Steps): void {
   for (const charge of singles) {
+    const { low, likely, high } = charge.fat.saponificationValue;
+    const of = `saponification value of ${charge.fat.name}`;
+    noted(steps, `${of}, leanest lot`, 'as published or certified', 'mg KOH/g', low.mgKohPerG);
+    noted(steps, `${of}, likely`, 'as published or certified', 'mg KOH/g', likely.mgKohPerG);
+    noted(steps, `${of}, richest lot`, 'as published or certified', 'mg KOH/g', high.mgKohPerG);
     const { hydroxide } = demandAt([charge], 'likely');
     noted(steps, `hydroxide for ${charge.fat.name}`, 'n = m·SV/(1000·M(KOH))', 'mol', hydroxide);
   }

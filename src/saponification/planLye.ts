@@ -11,7 +11,7 @@ import {
   type MassInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { basisOfFats, givenFats, notesOfFats, type ChargedFat } from './alkaliDemandOf.js';
+import { basisOfFats, givenFats, notesOfFats, notesOfLye, type ChargedFat } from './alkaliDemandOf.js';
 import {
   readAlkaliChoice,
   type AlkaliChoice,
@@ -75,7 +75,7 @@ export interface LyePlan<A extends Alkali = never> extends Balance {
   readonly demand: Estimate<Amount>;
   /** What free alkali is a share of. */
   readonly batch: BatchMass;
-  /** What was assumed of the fats. */
+  /** What was assumed of fats and alkali. */
   readonly notes: readonly Remark[];
   /** Most urgent first. */
   readonly cautions: readonly Remark[];
@@ -162,8 +162,8 @@ export function planLyeSteps(input: PlanLyeInput, steps?: Steps): LyePlan {
     demand: mapEnds(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
     ...balance,
     batch,
-    notes: frozen(notesOfFats(charges)),
-    cautions: potCautions(charges, weighed.lye, balance, strength),
+    notes: frozen([...notesOfFats(charges), ...notesOfLye(weighed.lye)]),
+    cautions: potCautions(charges, weighed.lye, balance, { addsWater: weighed.water.gt(0), strength }),
     basis: frozen<readonly SourceId[]>([...basisOfFats(charges), 'ghs-naoh']),
     edition: EDITION,
   });

@@ -1,7 +1,12 @@
-import { expandedCharges, type FatCharge } from '../fats/index.js';
+import { expandedCharges, type FatCharge, type SingleFat } from '../fats/index.js';
 import {
   alkaliCautions,
   CARBONATE_FOAMS,
+  CONTRADICTED_CERTIFICATE,
+  CRYSTALLISED_STOCK,
+  DILUTING_WARMS,
+  FREE_CAUSTIC_CERTAIN,
+  FREE_CAUSTIC_LIKELY,
   FREE_CAUSTIC_POSSIBLE,
   FREE_FATTY_ACID,
   LYE_INTO_HOT_SOAP,
@@ -14,28 +19,66 @@ import type { Remark } from '../numbers/index.js';
 import type { Estimate, Fraction } from '../quantities/index.js';
 import type { Balance } from './balance.js';
 
-/** Where sodium hydroxide stops dissolving in water at 20 °C, percent by mass: 109 g to 100 mL, read. */
+/** Where sodium hydroxide stops dissolving in water at 20 °C, percent by mass: 109 g to 100 g, recalled. */
 const NAOH_DISSOLVES_TO = '52.2';
+/** From here on a soda lye can throw crystals in a cold store, fraction by mass: the freezing curve is over 5 °C. */
+const SODA_FREEZES_FROM = '0.32';
+/** So much free acid, mg KOH/g, is felt when lye is added: some 5 % of the fat, a convention. */
+const MUCH_FREE_ACID = 10;
 
-/** The cautions that fats and alkali about to meet call for; the strength is that of a lye still to be made. */
+/** A lye still to be made: the water added to the alkali, and the strength that comes of it. */
+export interface ToBeMade {
+  readonly addsWater: boolean;
+  readonly strength: Estimate<Fraction>;
+}
+
+/** What is left of caustic in the batch, as a caution. */
+function causticCaution({ freeCausticAlkali: { low, likely, high } }: Balance): Remark {
+  if (low.percentNaoh.gt(0)) return FREE_CAUSTIC_CERTAIN;
+  if (likely.percentNaoh.gt(0)) return FREE_CAUSTIC_LIKELY;
+  return high.percentNaoh.gt(0) ? FREE_CAUSTIC_POSSIBLE : NONE_LEFT_ON_PAPER;
+}
+
+const hasMuchFreeAcid = ({ fat }: FatCharge<SingleFat>): boolean => fat.acidValue.mgKohPerG.gte(MUCH_FREE_ACID);
+
+/** What the making of the lye calls for. */
+function lyeCautions(lye: readonly LyeCharge[], made: ToBeMade | undefined): readonly Remark[] {
+  const solutions = lye.filter(({ source }) => source.state === 'solution');
+  const mayFreeze = solutions.some(
+    ({ alkali, source }) => alkali === 'naoh' && source.hydroxide.high.gte(SODA_FREEZES_FROM),
+  );
+  const allSolidSoda = lye.every(({ alkali, source }) => alkali === 'naoh' && source.state === 'solid');
+  const tooStrong = allSolidSoda && made?.strength.high.percent.gt(NAOH_DISSOLVES_TO) === true;
+  return [
+    ...(solutions.length < lye.length ? [SOLID_INTO_COLD_WATER] : []),
+    ...(solutions.length > 0 && made?.addsWater === true ? [DILUTING_WARMS] : []),
+    ...(mayFreeze ? [CRYSTALLISED_STOCK] : []),
+    ...(tooStrong ? [STRONGER_THAN_DISSOLVES] : []),
+  ];
+}
+
+/** The cautions that fats and alkali about to meet call for, most urgent first. */
 export function potCautions(
   charges: readonly FatCharge[],
   lye: readonly LyeCharge[],
-  { freeCausticAlkali }: Balance,
-  strength?: Estimate<Fraction>,
+  balance: Balance,
+  made?: ToBeMade,
 ): readonly Remark[] {
-  const hasFreeAcid = expandedCharges(charges).some(
-    ({ fat }) => fat.kind === 'free-fatty-acid' || fat.kind === 'rosin',
-  );
-  const hasSolid = lye.some(({ source }) => source.state === 'solid');
+  const singles = expandedCharges(charges);
+  const hasFreeAcid = singles.some(hasMuchFreeAcid);
   const hasCarbonate = lye.some(({ source }) => source.carbonate?.high.gt(0) ?? false);
-  const allSolidSoda = lye.every(({ alkali, source }) => alkali === 'naoh' && source.state === 'solid');
+  const isContradicted = singles.some(({ fat }) =>
+    fat.notes.some(({ code }) => code === 'certificate-outside-published-range'),
+  );
+  const caustic = causticCaution(balance);
+  const isUrgent = caustic === FREE_CAUSTIC_CERTAIN || caustic === FREE_CAUSTIC_LIKELY;
   return alkaliCautions(
-    ...(hasSolid ? [SOLID_INTO_COLD_WATER] : []),
+    ...(isUrgent ? [caustic] : []),
+    ...(isContradicted ? [CONTRADICTED_CERTIFICATE] : []),
+    ...lyeCautions(lye, made),
     LYE_INTO_HOT_SOAP,
     ...(hasFreeAcid ? [FREE_FATTY_ACID] : []),
     ...(hasFreeAcid && hasCarbonate ? [CARBONATE_FOAMS] : []),
-    freeCausticAlkali.high.percentNaoh.isZero() ? NONE_LEFT_ON_PAPER : FREE_CAUSTIC_POSSIBLE,
-    ...(allSolidSoda && strength?.likely.percent.gt(NAOH_DISSOLVES_TO) === true ? [STRONGER_THAN_DISSOLVES] : []),
+    ...(isUrgent ? [] : [caustic]),
   );
 }

@@ -28,7 +28,7 @@ import {
   type MassInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { basisOfFats, givenFats, notesOfFats, type ChargedFat } from './alkaliDemandOf.js';
+import { basisOfFats, givenFats, notesOfFats, notesOfLye, type ChargedFat } from './alkaliDemandOf.js';
 import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
 import { demandOf } from './demand.js';
 import { extremesOf } from './extremes.js';
@@ -70,7 +70,7 @@ export interface SoapFromLyeResult extends Balance {
   readonly demand: Estimate<Amount>;
   /** Fats, lye and water as charged. */
   readonly charge: Mass;
-  /** What was assumed of the fats. */
+  /** What was assumed of fats and alkali. */
   readonly notes: readonly Remark[];
   /** Most urgent first. */
   readonly cautions: readonly Remark[];
@@ -157,9 +157,9 @@ export function soapFromLyeSteps(input: SoapFromLyeInput, steps?: Steps): SoapFr
     ...balance,
     demand: mapEnds(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
     charge: frozen({ g: charge }),
-    notes: frozen(notesOfFats(charges)),
+    notes: frozen([...notesOfFats(charges), ...notesOfLye(lye)]),
     cautions: potCautions(charges, lye, balance),
-    basis: frozen(basisOfFats(charges)),
+    basis: frozen<readonly SourceId[]>([...basisOfFats(charges), 'ghs-naoh']),
     edition: EDITION,
   });
 }

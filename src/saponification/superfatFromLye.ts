@@ -10,7 +10,7 @@ import {
   type MassInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { basisOfFats, givenFats, notesOfFats, type ChargedFat } from './alkaliDemandOf.js';
+import { basisOfFats, givenFats, notesOfFats, notesOfLye, type ChargedFat } from './alkaliDemandOf.js';
 import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
 import { batchOf, type BatchMass } from './batch.js';
 import { demandOf } from './demand.js';
@@ -42,7 +42,7 @@ export interface SuperfatFromLyeResult extends Balance {
   readonly demand: Estimate<Amount>;
   /** What free alkali is a share of. */
   readonly batch: BatchMass;
-  /** What was assumed of the fats. */
+  /** What was assumed of fats and alkali. */
   readonly notes: readonly Remark[];
   /** Most urgent first. */
   readonly cautions: readonly Remark[];
@@ -101,9 +101,9 @@ export function superfatFromLyeSteps(input: SuperfatFromLyeInput, steps?: Steps)
     ...balance,
     demand: mapEnds(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
     batch,
-    notes: frozen(notesOfFats(charges)),
+    notes: frozen([...notesOfFats(charges), ...notesOfLye(lye)]),
     cautions: potCautions(charges, lye, balance),
-    basis: frozen(basisOfFats(charges)),
+    basis: frozen<readonly SourceId[]>([...basisOfFats(charges), 'ghs-naoh']),
     edition: EDITION,
   });
 }

@@ -21,6 +21,23 @@ describe('lyeDensity: worked by hand', () => {
     expect(r.cautions[0]?.code).toBe('caustic-burns');
   });
 
+  it('below the freezing point, crystals make the strength unknown, in both directions', () => {
+    // 50 % freezes at 11 °C, 30 % at 2 °C
+    const codes = (percent: number, celsius: number): string[] => {
+      const { density: found, cautions } = lyeDensity({
+        alkali: 'naoh',
+        strength: { percent },
+        temperature: { celsius },
+      });
+      const back = lyeStrengthFromDensity({ alkali: 'naoh', density: found, temperature: { celsius } });
+      expect(back.cautions.map(({ code }) => code)).toEqual(expect.arrayContaining(cautions.map(({ code }) => code)));
+      return cautions.map(({ code }) => code);
+    };
+    expect(codes(50, 5)).toContain('crystallised-stock');
+    expect(codes(50, 20)).not.toContain('crystallised-stock');
+    expect(codes(30, 5)).not.toContain('crystallised-stock');
+  });
+
   it('NaOH: a row at another temperature is the fine table moved by the difference of the coarse one', () => {
     expect(density('naoh', 20, 60)).toBe('1.1961'); // 1.2192 + (1.1960 − 1.2191)
     expect(density('naoh', 50, 0)).toBe('1.54'); // above 40 % the coarse table itself

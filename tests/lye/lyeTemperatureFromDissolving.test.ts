@@ -51,6 +51,20 @@ describe('lyeTemperatureFromDissolving: worked by hand', () => {
     expect(Math.abs(Number(final.celsius) - simple)).toBeLessThan(1.5); // the curve between the dilutions bulges by 1 %
   });
 
+  it('does not tell whether it boils within 4 % of the rise, which is how well the heat is known', () => {
+    // 42.4 % from 40 °C ends near 129 °C, 89 degrees up, of which 4 % are 3.6; that lye boils near 134 °C
+    const short = dissolved('42.4', '57.6', 40);
+    const [end, boiling] = [Number(short.final.celsius), Number(short.boilingPoint?.celsius)];
+    expect(boiling - end).toBeGreaterThan((end - 40) * 0.04);
+    expect(short.boils).toBe('no');
+    const near = dissolved('42.4', '57.6', 43);
+    const [hotter, same] = [Number(near.final.celsius), Number(near.boilingPoint?.celsius)];
+    expect(same - hotter).toBeGreaterThan(0);
+    expect(same - hotter).toBeLessThan((hotter - 43) * 0.04);
+    expect(near.boils).toBe('cannot-tell');
+    expect(near.cautions.map(({ code }) => code)).toContain('lye-would-boil');
+  });
+
   it('KOH is a ceiling, beyond its tables marked', () => {
     const r = dissolved(100, 900, 20, { alkali: 'koh' });
     expect(r.heat.kJ.toFixed(3)).toBe('102.682'); // 100 / 56.105 · 57.61

@@ -55,11 +55,11 @@ describe('cautions of a plan', () => {
     expect(codes({ fats: [lot(50), fat('stearic-acid-50')], alkali: { naoh: carbonated }, superfat: 0, dilution: { strength: { percent: 60 } } })).toEqual([
       'caustic-burns',
       'solid-into-cold-water',
+      'stronger-than-dissolves',
       'lye-into-hot-soap',
       'free-fatty-acid-reacts-at-once',
       'carbonate-foams',
       'free-caustic-possible',
-      'stronger-than-dissolves',
       'no-aluminium-zinc-tin',
       'children-and-animals',
       'sums-not-a-certificate',
@@ -143,8 +143,72 @@ describe('cautions of a lye as weighed', () => {
 
   it('are the same, by what is in the pot', () => {
     expect(of(100, solid)).toEqual(expect.arrayContaining([...ALWAYS, 'solid-into-cold-water', 'none-left-on-paper']));
-    expect(of(500, stock)).toEqual(expect.arrayContaining([...ALWAYS, 'free-caustic-possible']));
+    expect(of(500, stock)).toEqual(expect.arrayContaining([...ALWAYS, 'free-caustic-certain', 'crystallised-stock']));
     expect(of(500, stock)).not.toContain('solid-into-cold-water');
     expect(of(500, stock)[0]).toBe('caustic-burns');
+  });
+
+  it('caustic: certain, likely, possible or none, by which lots leave it; the worse two stand second', () => {
+    // 1000 g of 240 to 260 mg KOH/g take 4.278 to 4.634 mol, the likely 4.456: 349.2, 363.7 and 378.3 g of NaOH of 49 %
+    const wide = lot(10);
+    const charged = (grams: number): string[] =>
+      superfatFromLye({
+        fats: [{ fat: wide, mass: { g: 1000 } }],
+        lye: [{ alkali: 'naoh', mass: { g: grams }, solution: { hydroxide: { percent: 49 } } }],
+      }).cautions.map(({ code }) => code);
+    expect(charged(349)).toContain('none-left-on-paper');
+    expect(charged(350)).toContain('free-caustic-possible');
+    expect(charged(364)[1]).toBe('free-caustic-likely');
+    expect(charged(379)[1]).toBe('free-caustic-certain');
+  });
+
+  it('a certificate outside every published range is named before any weighing, with the usual cause', () => {
+    const castor = (saponificationValue: { gNaohPerG: string } | { gKohPerG: string }): Fat =>
+      fatFromCertificate({ name: 'Castor', like: fat('castor-oil'), saponificationValue });
+    const cautions = (of: Fat): string[] => codes({ fats: [of] });
+    const note = (of: Fat): string =>
+      of.notes.find(({ code }) => code === 'certificate-outside-published-range')?.text ?? '';
+    // 0.180 g of KOH to the gram is right; 0.180 of NaOH is 252.5 mg of KOH, 0.1283 of KOH is 128.3
+    expect(cautions(castor({ gKohPerG: '0.180' }))).not.toContain('certificate-contradicts-standard');
+    expect(cautions(castor({ gNaohPerG: '0.180' }))[1]).toBe('certificate-contradicts-standard');
+    expect(note(castor({ gNaohPerG: '0.180' }))).toContain('fit as a value per gram of KOH');
+    expect(note(castor({ gKohPerG: '0.1283' }))).toContain('fit as a value per gram of NaOH');
+    expect(note(castor({ gKohPerG: '0.200' }))).toContain('is it a lot of this fat');
+    const blend = fatFromBlend({ name: 'Stock', parts: [{ fat: castor({ gNaohPerG: '0.180' }), mass: { g: 1 } }] });
+    expect(cautions(blend)).toContain('certificate-contradicts-standard');
+  });
+
+  it('much free acid counts by the acid value, whatever the kind', () => {
+    const sour = (mgKohPerG: number): Fat =>
+      fatFromCertificate({
+        name: 'Sour',
+        kind: 'triglyceride',
+        saponificationValue: { mgKohPerG: 200 },
+        acidValue: { mgKohPerG },
+      });
+    expect(codes({ fats: [sour(10)] })).toContain('free-fatty-acid-reacts-at-once');
+    expect(codes({ fats: [sour(9)] })).not.toContain('free-fatty-acid-reacts-at-once');
+  });
+
+  it('a stock lye that is diluted warms, and one of 32 % or more may hold crystals', () => {
+    const weak: AlkaliSource = { solution: { hydroxide: { percent: 31 } } };
+    expect(codes({ alkali: { naoh: stock } })).toEqual(
+      expect.arrayContaining(['diluting-warms', 'crystallised-stock']),
+    );
+    expect(codes({ alkali: { naoh: stock }, dilution: 'as-is' })).not.toContain('diluting-warms');
+    expect(codes({ alkali: { naoh: weak } })).not.toContain('crystallised-stock');
+    expect(codes({ alkali: { koh: stock } })).not.toContain('crystallised-stock');
+  });
+
+  it('a bare strength is said to be taken as exact, a range is not', () => {
+    const notes = (
+      hydroxide: { percent: number } | { low: { percent: number }; high: { percent: number } },
+    ): string[] =>
+      superfatFromLye({
+        fats: [{ fat: lot(1), mass: { g: 1000 } }],
+        lye: [{ alkali: 'naoh', mass: { g: 300 }, solution: { hydroxide } }],
+      }).notes.map(({ code }) => code);
+    expect(notes({ percent: 50 })).toContain('strength-taken-as-exact');
+    expect(notes({ low: { percent: 49 }, high: { percent: 51 } })).not.toContain('strength-taken-as-exact');
   });
 });
