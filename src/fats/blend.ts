@@ -1,7 +1,7 @@
 import { frozen, ZERO, type Decimal } from '../numbers/index.js';
 import type { Estimate, SaponificationValue } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import type { BlendPart, FatBlend } from './fat.js';
+import type { BlendPart, FatBlend } from './fatType.js';
 import { knownFat } from './knownFat.js';
 
 /** A blend of parts whose shares add up. */

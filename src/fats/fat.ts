@@ -1,54 +1,203 @@
-import type { Remark } from '../numbers/index.js';
-import type { Estimate, Fraction, IodineValue, SaponificationValue } from '../quantities/index.js';
-import type { SourceId } from '../sources/index.js';
-import type { FatKind } from './fatKind.js';
-import type { FattyAcidProfile } from './profile.js';
+import { Decimal, frozen, refuse, suggestion, ZERO, type Remark } from '../numbers/index.js';
+import { mapEnds, type Estimate, type IodineValue, type SaponificationValue } from '../quantities/index.js';
+import { EDITION, type SourceId } from '../sources/index.js';
+import { fats, type FatListing, type PublishedFatId } from './data/fatNames.js';
+import { publishedFats, type PublishedFat, type PublishedLimits } from './data/publishedFats.js';
+import type { SingleFat } from './fatType.js';
+import { iodineValueOfProfile } from './iodineValueFromProfile.js';
+import { knownFat } from './knownFat.js';
+import * as notes from './notes.js';
+import { profileInResult, readProfile, type ProfileRow } from './profile.js';
+import { spreadOf } from './saponificationValueBounds.js';
+import {
+  NO_UNSAPONIFIABLE,
+  saponificationValueOfProfile,
+  unsaponifiableInResult,
+} from './saponificationValueFromProfile.js';
 
-/** Where a fat's saponification value is from. */
-export type SaponificationValueOrigin = 'certificate' | 'standard' | 'observation' | 'profile' | 'blend';
+const CONVENTION: SourceId = 'laurate-convention';
 
-interface FatBase {
-  /** Name in the registry of published fats, where the fat is from there. */
-  readonly id?: string;
-  readonly name: string;
-  /** Bounds hold for every lawful lot; a certificate narrows them to one lot. */
-  readonly saponificationValue: Estimate<SaponificationValue>;
-  readonly from: SaponificationValueOrigin;
-  /** What was assumed, scaled or found to disagree. */
+let byName: ReadonlyMap<string, FatListing> | undefined;
+const made = new Map<PublishedFatId, SingleFat>();
+
+/** Letters and digits only: `Flax-seed oil` and `flaxseed oil` are one name. */
+const normalised = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '');
+
+const namesOf = ({ id, name, synonyms }: FatListing): readonly string[] => [id, name, ...synonyms];
+
+function listings(): ReadonlyMap<string, FatListing> {
+  byName ??= new Map(fats.flatMap((listing) => namesOf(listing).map((name) => [normalised(name), listing] as const)));
+  return byName;
+}
+
+/**
+ * A published fat, by its id, its name or a synonym of the trade.
+ *
+ * Its figures are limits of published standards: a lot inside any of them is lawful, so the bounds are the union of all.
+ * Capitals and punctuation do not matter. Free acid counts as none in glycerides, which changes no lye amount.
+ *
+ * @param idOrSynonym - as `'coconut-oil'`, `'Coconut oil'` or `'copra oil'`
+ * @returns a frozen fat: saponification value in mg KOH/g, iodine value in g I2/100 g, shares in percent by mass
+ * @throws CalculationError `unknown-fat`, with a suggestion where a name comes close
+ *
+ * @example
+ * ```ts
+ * const { likely } = fat('coconut-oil').saponificationValue;
+ * likely.mgKohPerG.toFixed(1); // => '252.3'
+ * ```
+ */
+export function fat(idOrSynonym: PublishedFatId | (string & {})): SingleFat {
+  const listing = typeof idOrSynonym === 'string' ? listings().get(normalised(idOrSynonym)) : undefined;
+  if (listing === undefined)
+    return refuse('unknown-fat', 'fat', `the id or a name of a published fat${near(idOrSynonym)}`, idOrSynonym);
+  const kept = made.get(listing.id);
+  if (kept !== undefined) return kept;
+  const fresh = fromPublished(listing, publishedFats()[listing.id]);
+  made.set(listing.id, fresh);
+  return fresh;
+}
+
+/** The fats whose names hold the words written (`rosin`, `stearic acid`: each is several), else the nearest name. */
+function near(written: unknown): string {
+  if (typeof written !== 'string' || normalised(written).length < 3) return '';
+  const holding = fats.filter((listing) =>
+    namesOf(listing).some((name) => normalised(name).includes(normalised(written))),
+  );
+  if (holding.length === 0) return suggestion(written, fats.flatMap(namesOf));
+  return ` (did you mean ${holding
+    .slice(0, 5)
+    .map(({ id }) => id)
+    .join(' or ')}?)`;
+}
+
+function fromPublished(listing: FatListing, row: PublishedFat): SingleFat {
+  const { id, name, kind } = listing;
+  const rows = row.profile === undefined ? undefined : readProfile('profile', rangesOf(row.profile)).rows;
+  const unsaponifiable = unsaponifiableOf(row);
+  const value = valueOf(listing, row, rows, unsaponifiable);
+  const acid = acidValueOf(listing, row, value.estimate);
+  return knownFat({
+    id,
+    name,
+    kind,
+    saponificationValue: value.estimate,
+    acidValue: acid.value,
+    unsaponifiable: unsaponifiableInResult(unsaponifiable),
+    moisture: mapEnds({ low: ZERO, likely: ZERO, high: ZERO }, (percent) => frozen({ percent })),
+    ...iodineValueOf(listing, row, rows),
+    ...(rows === undefined ? {} : { profile: profileInResult(rows) }),
+    from: value.from,
+    notes: frozen([...value.notes, ...acid.notes, ...(row.unsaponifiable === undefined ? [NO_UNSAPONIFIABLE] : [])]),
+    basis: basisOf(row, value.notes),
+    edition: EDITION,
+  });
+}
+
+function rangesOf(profile: NonNullable<PublishedFat['profile']>): Record<string, { low: number; high: number }> {
+  return Object.fromEntries(Object.entries(profile).map(([id, [low, high]]) => [id, { low, high }]));
+}
+
+/** Fractions of one: the lowest limit, half the highest (a convention), the highest. */
+function unsaponifiableOf({ unsaponifiable }: PublishedFat): Estimate<Decimal> {
+  if (unsaponifiable === undefined) return frozen({ low: ZERO, likely: ZERO, high: ZERO });
+  const high = Decimal.max(...unsaponifiable.map(([, maximum]) => maximum)).div(100);
+  const low = Decimal.min(...unsaponifiable.map(([least]) => least ?? 0)).div(100);
+  return frozen({ low, likely: Decimal.max(high.div(2), low), high });
+}
+
+interface Value {
+  readonly estimate: Estimate<SaponificationValue>;
+  readonly from: 'standard' | 'observation' | 'profile';
   readonly notes: readonly Remark[];
-  /** The publications behind the figures. */
-  readonly basis: readonly SourceId[];
-  /** Edition of the figures. */
-  readonly edition: string;
 }
 
-/** One fat, fatty acid, wax or rosin. A fat is a value: plain, frozen and complete; it survives JSON by `readFat`. */
-export interface SingleFat extends FatBase {
-  readonly kind: FatKind;
-  /** Free acid, mg KOH per g; of a free fatty acid or rosin it equals the saponification value. */
-  readonly acidValue: SaponificationValue;
-  /** Unsaponifiable matter, share of the fat by mass; the alcohols of a wax are not counted here. */
-  readonly unsaponifiable: Estimate<Fraction>;
-  /** Water in the fat, share by mass. */
-  readonly moisture: Estimate<Fraction>;
-  readonly iodineValue?: Estimate<IodineValue>;
-  /** Shares of total fatty acids. */
-  readonly profile?: FattyAcidProfile;
+function valueOf(
+  { kind }: FatListing,
+  row: PublishedFat,
+  rows: readonly ProfileRow[] | undefined,
+  unsaponifiable: Estimate<Decimal>,
+): Value {
+  const exact =
+    rows === undefined || kind === 'rosin'
+      ? undefined
+      : saponificationValueOfProfile(rows, kind, unsaponifiable).saponificationValue;
+  // a free acid's acid value is its saponification value, so that its limits count with the others
+  const limits = [...(row.saponificationValue ?? []), ...(kind === 'free-fatty-acid' ? (row.acidValue ?? []) : [])];
+  const bounds = unionOf(limits);
+  if (bounds !== undefined) return withinBounds(bounds, exact?.likely.mgKohPerG, unsaponifiable);
+  if (row.observedSaponificationValue !== undefined) {
+    const likely = frozen({ mgKohPerG: new Decimal(row.observedSaponificationValue[0]) });
+    return { estimate: spreadOf(likely), from: 'observation', notes: [notes.SPREAD_CONVENTION] };
+  }
+  if (exact === undefined) return refuse('missing', 'fat', 'a saponification value or a profile on file', 'neither');
+  return { estimate: spreadOf(exact.likely, exact), from: 'profile', notes: [notes.SPREAD_CONVENTION] };
 }
 
-/** One fat of a blend. */
-export interface BlendPart {
-  readonly fat: SingleFat;
-  /** Share of the blend by mass. */
-  readonly share: Fraction;
+/** The union of ranges that have both ends. */
+function unionOf(limits: readonly PublishedLimits[]): { readonly low: Decimal; readonly high: Decimal } | undefined {
+  const closed = limits.flatMap(([low, high]) => (low === null || high === null ? [] : [{ low, high }]));
+  if (closed.length === 0) return undefined;
+  return {
+    low: Decimal.min(...closed.map((range) => range.low)),
+    high: Decimal.max(...closed.map((range) => range.high)),
+  };
 }
 
-/** A blend keeps its parts; every calculation looks through it to them. */
-export interface FatBlend extends FatBase {
-  readonly kind: 'blend';
-  readonly from: 'blend';
-  readonly parts: readonly BlendPart[];
+function withinBounds(
+  { low, high }: { readonly low: Decimal; readonly high: Decimal },
+  fromProfile: Decimal | undefined,
+  unsaponifiable: Estimate<Decimal>,
+): Value {
+  const likely = fromProfile === undefined ? low.plus(high).div(2) : Decimal.min(Decimal.max(fromProfile, low), high);
+  const said: Remark[] = [];
+  if (fromProfile === undefined) said.push(notes.MIDDLE_OF_RANGE);
+  else if (!unsaponifiable.high.isZero()) said.push(notes.HALF_UNSAPONIFIABLE);
+  if (fromProfile !== undefined && !likely.eq(fromProfile)) {
+    said.push(notes.disagreement(fromProfile.toFixed(1), low.toString(), high.toString()));
+  }
+  return {
+    estimate: mapEnds({ low, likely, high }, (mgKohPerG) => frozen({ mgKohPerG })),
+    from: 'standard',
+    notes: said,
+  };
 }
 
-/** A fat as the calculations take it. */
-export type Fat = SingleFat | FatBlend;
+/** The published range where there is one, its likely value from the profile; else the profile's own. */
+function iodineValueOf(
+  { kind }: FatListing,
+  row: PublishedFat,
+  rows: readonly ProfileRow[] | undefined,
+): { readonly iodineValue?: Estimate<IodineValue> } {
+  const exact = rows === undefined || kind === 'rosin' ? undefined : iodineValueOfProfile(rows, kind);
+  const bounds = unionOf(row.iodineValue ?? []);
+  if (bounds === undefined) return exact === undefined ? {} : { iodineValue: exact };
+  const { low, high } = bounds;
+  const likely =
+    exact === undefined ? low.plus(high).div(2) : Decimal.min(Decimal.max(exact.likely.gI2Per100g, low), high);
+  return { iodineValue: mapEnds({ low, likely, high }, (gI2Per100g) => frozen({ gI2Per100g })) };
+}
+
+function acidValueOf(
+  { kind }: FatListing,
+  { acidValue }: PublishedFat,
+  saponification: Estimate<SaponificationValue>,
+): { readonly value: SaponificationValue; readonly notes: readonly Remark[] } {
+  if (kind === 'free-fatty-acid' || kind === 'rosin') return { value: saponification.likely, notes: [] };
+  const bounds = kind === 'wax-ester' ? unionOf(acidValue ?? []) : undefined;
+  if (bounds === undefined) return { value: frozen({ mgKohPerG: ZERO }), notes: [notes.NO_FREE_ACID] };
+  return { value: frozen({ mgKohPerG: bounds.low.plus(bounds.high).div(2) }), notes: [notes.MIDDLE_ACID_VALUE] };
+}
+
+function basisOf(row: PublishedFat, said: readonly Remark[]): readonly SourceId[] {
+  const limits = [...(row.saponificationValue ?? []), ...(row.acidValue ?? [])].map(([, , source]) => source);
+  return frozen([
+    ...new Set<SourceId>([
+      ...limits,
+      ...(row.observedSaponificationValue === undefined ? [] : [row.observedSaponificationValue[1]]),
+      ...(row.profileSource ?? []),
+      ...(row.unsaponifiable ?? []).map(([, , source]) => source),
+      'iupac-2021',
+      ...(said.includes(notes.SPREAD_CONVENTION) || said.includes(notes.HALF_UNSAPONIFIABLE) ? [CONVENTION] : []),
+    ]),
+  ]);
+}

@@ -1,6 +1,6 @@
 import { frozen, readList, readShape, refuse, ZERO, type Decimal } from '../numbers/index.js';
 import { readMass, type MassInput } from '../quantities/index.js';
-import type { Fat, SingleFat } from './fat.js';
+import type { Fat, SingleFat } from './fatType.js';
 import { readFat } from './readFat.js';
 
 /** A fat and how much of it is charged, as a caller gives it. */

@@ -2,7 +2,7 @@ import { frozen, readList, readShape, readText, refuse, ZERO } from '../numbers/
 import { readMass, type MassInput } from '../quantities/index.js';
 import { blendOf } from './blend.js';
 import { expandedCharges, type FatCharge } from './fatCharges.js';
-import type { Fat, FatBlend } from './fat.js';
+import type { Fat, FatBlend } from './fatType.js';
 import { readFat } from './readFat.js';
 
 /** Input of {@link fatFromBlend}. */

@@ -28,7 +28,7 @@ import {
   type SaponificationValueInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import type { Fat, SingleFat } from './fat.js';
+import type { Fat, SingleFat } from './fatType.js';
 import { FAT_KINDS, type FatKind } from './fatKind.js';
 import { knownFat } from './knownFat.js';
 import { ALL_ACID, MIDDLE_ACID_VALUE, NO_FREE_ACID, NO_UNCERTAINTY } from './notes.js';

@@ -1,7 +1,7 @@
 import { frozen, readShape, readText, readWord, ZERO } from '../numbers/index.js';
 import { mapEnds, type FractionInput, type Ranged } from '../quantities/index.js';
 import { EDITION } from '../sources/index.js';
-import type { SingleFat } from './fat.js';
+import type { SingleFat } from './fatType.js';
 import { PROFILE_KINDS, type ProfileKind } from './fatKind.js';
 import { iodineValueOfProfile } from './iodineValueFromProfile.js';
 import { knownFat } from './knownFat.js';

@@ -1,5 +1,5 @@
 export { fats, type FatListing, type PublishedFatId } from './data/fatNames.js';
-export type { BlendPart, Fat, FatBlend, SaponificationValueOrigin, SingleFat } from './fat.js';
+export type { BlendPart, Fat, FatBlend, SaponificationValueOrigin, SingleFat } from './fatType.js';
 export { expandedCharges, gramsOf, readFatCharges, type ChargedFatInput, type FatCharge } from './fatCharges.js';
 export { fatFromBlend, type FatFromBlendInput } from './fatFromBlend.js';
 export {
@@ -18,7 +18,7 @@ export {
 } from './iodineValueFromProfile.js';
 export type { AcidShare, FattyAcidProfile, FattyAcidProfileInput, GivenProfile, ProfileBasis } from './profile.js';
 export { profileSummaryOf, type ProfileSummary } from './profileSummaryOf.js';
-export { fat } from './publishedFat.js';
+export { fat } from './fat.js';
 export { readFat } from './readFat.js';
 export {
   saponificationValueFromProfile,

@@ -1,5 +1,5 @@
 import { frozen, refuse } from '../numbers/index.js';
-import type { Fat } from './fat.js';
+import type { Fat } from './fatType.js';
 
 // Fats made here are complete and frozen, so that they need no reading again; it changes no result, only the time.
 const made = /* @__PURE__ */ new WeakSet();

@@ -22,7 +22,7 @@ import {
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { blendOf } from './blend.js';
-import type { BlendPart, Fat, FatBlend, SingleFat } from './fat.js';
+import type { BlendPart, Fat, FatBlend, SingleFat } from './fatType.js';
 import { FAT_KINDS } from './fatKind.js';
 import { isKnownFat, knownFat } from './knownFat.js';
 import type { FattyAcidProfile } from './profile.js';

@@ -1,7 +1,7 @@
 import { frozen, type Remark } from '../numbers/index.js';
 import type { Estimate, SaponificationValue } from '../quantities/index.js';
 import type { SourceId } from '../sources/index.js';
-import type { Fat, SaponificationValueOrigin } from './fat.js';
+import type { Fat, SaponificationValueOrigin } from './fatType.js';
 import { readFat } from './readFat.js';
 
 /** Result of {@link saponificationValueOf}. */
