@@ -1,5 +1,6 @@
 /**
- * From fats to lye: saponification values that vary by lot, alkali by assay, the lye plan with its worst case.
+ * From fats to lye: saponification values that vary by lot, alkali by assay, the lye plan with its
+ * worst case, the soap it makes; and the lye itself: density, dilution, freezing, heat.
  *
  * @module laurate
  */

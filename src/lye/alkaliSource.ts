@@ -19,6 +19,7 @@ import {
   type Ranged,
 } from '../quantities/index.js';
 import { hydroxidePerCarbonate, type Alkali } from './alkali.js';
+import { ASSAY, STRENGTH } from './limits.js';
 
 /** Assay of a solid whose hydroxide is stated by itself. */
 export interface HydroxideAssay {
@@ -62,10 +63,6 @@ export interface ReadSource {
   readonly given: AlkaliSource;
 }
 
-/** Pharmacopoeias allow assays over 100: the method's own uncertainty. */
-const ASSAY: Limits = { above: 0, max: 110 };
-/** A stronger melt is no solution at any bench; a figure above is the assay of a solid. */
-const STRENGTH: Limits = { above: 0, max: 75 };
 const CARBONATE: Limits = { min: 0, max: 50 };
 
 /**

@@ -20,6 +20,7 @@ import { ALKALIS, hydroxideMolarMass, type Alkali } from './alkali.js';
 import { CRYSTALLISED_STOCK, DILUTING_WARMS } from './benchCautions.js';
 import { alkaliCautions } from './cautions.js';
 import { mayFreezeInStore } from './freezingCurve.js';
+import { STRENGTH } from './limits.js';
 
 /** How much is wanted: by its hydroxide, by its mass, or by the stock there is. */
 export type DilutedAmount = OneChoice<{
@@ -69,7 +70,6 @@ export interface DilutedLyeResult {
   readonly edition: string;
 }
 
-const STRENGTH = { above: 0, max: 75 } as const;
 const AMOUNTS = ['hydroxide', 'lye', 'stock'] as const;
 const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iupac-2021', 'ghs-naoh']);
 

@@ -1,6 +1,7 @@
-import { frozen, noted, type Decimal, type Limits, type Steps } from '../numbers/index.js';
+import { frozen, noted, type Decimal, type Steps } from '../numbers/index.js';
 import { readMass, readPercent, type Amount, type Fraction, type Mass } from '../quantities/index.js';
 import { hydroxideMolarMass, type Alkali } from './alkali.js';
+import { ASSAY } from './limits.js';
 
 /** A mass of one alkali and the assays of both, as read. */
 export interface Exchange {
@@ -8,8 +9,6 @@ export interface Exchange {
   readonly fromAssay: Fraction;
   readonly toAssay: Fraction;
 }
-
-const ASSAY: Limits = { above: 0, max: 110 };
 
 /** Reads a mass of alkali and the two assays, each under its own name. */
 export function readExchange(fields: Readonly<Record<string, unknown>>, from: Alkali, to: Alkali): Exchange {

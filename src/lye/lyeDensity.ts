@@ -10,9 +10,10 @@ import {
   type Titrant,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { ALKALIS, hydroxideMolarMass, type Alkali } from './alkali.js';
+import { ALKALIS, type Alkali } from './alkali.js';
 import { CRYSTALS_MAKE_UNKNOWN } from './benchCautions.js';
 import { alkaliCautions } from './cautions.js';
+import { concentrationOf } from './concentration.js';
 import { mayHoldCrystals } from './freezingCurve.js';
 import { densityColumn, LYE_DENSITY_TABLES, type LyeDensityTable } from './densityColumn.js';
 
@@ -93,18 +94,11 @@ export function lyeDensitySteps(input: LyeDensityInput, steps?: Steps): LyeDensi
     );
   }
   const gPerML = noted(steps, 'density', 'ρ(w, t) from the table', 'g/mL', curve.at(percent));
-  const eqPerL = noted(
-    steps,
-    'hydroxide in a litre',
-    'c = 10·w·ρ/M',
-    'mol/L',
-    percent.times(10).times(gPerML).div(hydroxideMolarMass(alkali)),
-  );
   return frozen({
     by: 'lyeDensity',
     given: frozen({ alkali, strength: frozen({ percent }), temperature: frozen({ celsius }), table }),
     density: frozen({ gPerML }),
-    concentration: frozen({ eqPerL }),
+    concentration: concentrationOf(alkali, percent, gPerML, steps),
     cautions: alkaliCautions(...(mayHoldCrystals(alkali, percent, celsius) ? [CRYSTALS_MAKE_UNKNOWN] : [])),
     basis: frozen([...basis, 'iupac-2021', 'ghs-naoh'] as const),
     edition: EDITION,

@@ -10,9 +10,10 @@ import {
   type Titrant,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { ALKALIS, hydroxideMolarMass, type Alkali } from './alkali.js';
+import { ALKALIS, type Alkali } from './alkali.js';
 import { CRYSTALS_MAKE_UNKNOWN, READS_ALL_SALTS } from './benchCautions.js';
 import { alkaliCautions } from './cautions.js';
+import { concentrationOf } from './concentration.js';
 import { mayHoldCrystals } from './freezingCurve.js';
 import { densityColumn, LYE_DENSITY_TABLES, type LyeDensityTable } from './densityColumn.js';
 
@@ -101,18 +102,11 @@ export function lyeStrengthFromDensitySteps(
     refuse('outside-table', 'density', `${range} at ${celsius.toString()} °C`, `${gPerML.toFixed(4)} g/mL`);
   }
   const percent = noted(steps, 'strength', 'w at which ρ(w, t) is the density', 'percent', curve.inverse(gPerML));
-  const eqPerL = noted(
-    steps,
-    'hydroxide in a litre',
-    'c = 10·w·ρ/M',
-    'mol/L',
-    percent.times(10).times(gPerML).div(hydroxideMolarMass(alkali)),
-  );
   return frozen({
     by: 'lyeStrengthFromDensity',
     given: frozen({ alkali, density: frozen({ gPerML }), temperature: frozen({ celsius }), table }),
     strength: frozen({ percent }),
-    concentration: frozen({ eqPerL }),
+    concentration: concentrationOf(alkali, percent, gPerML, steps),
     cautions: alkaliCautions(
       ...(mayHoldCrystals(alkali, percent, celsius) ? [CRYSTALS_MAKE_UNKNOWN] : []),
       READS_ALL_SALTS,

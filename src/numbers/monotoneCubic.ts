@@ -20,10 +20,14 @@ export interface Curve {
   readonly inverse: (y: Decimal) => Decimal;
 }
 
-/** The stretch between two neighbouring knots. */
-interface Span {
+/** Two neighbouring knots. */
+interface Gap {
   readonly from: Knot;
   readonly to: Knot;
+}
+
+/** The stretch between two neighbouring knots. */
+interface Span extends Gap {
   readonly width: Decimal;
   /** Slope of the straight line between the two. */
   readonly secant: Decimal;
@@ -49,10 +53,16 @@ interface Piece extends Span {
  * @returns the curve; it refuses what lies outside its knots
  */
 export function monotoneCubic(knots: readonly Knot[]): Curve {
-  const pieces = piecesOf(spansOf(knots));
-  const within = (value: Decimal, axis: 'x' | 'y'): Piece =>
-    pieces.find(({ from, to }) => value.minus(from[axis]).times(value.minus(to[axis])).lte(0)) ??
-    refuse('outside-table', axis, 'a figure between the first knot and the last', value.toString());
+  const gaps = gapsOf(knots);
+  // a piece costs divisions, and most calls need one: each is made when first asked for
+  const pieces: Piece[] = [];
+  const within = (value: Decimal, axis: 'x' | 'y'): Piece => {
+    for (const [place, gap] of gaps.entries()) {
+      if (value.cmp(gap.from[axis]) * value.cmp(gap.to[axis]) <= 0)
+        return (pieces[place] ??= pieceOf(gap, gaps[place - 1], gaps[place + 1]));
+    }
+    return refuse('outside-table', axis, 'a figure between the first knot and the last', value.toString());
+  };
   return {
     at: (x) => {
       const piece = within(x, 'x');
@@ -66,30 +76,25 @@ export function monotoneCubic(knots: readonly Knot[]): Curve {
   };
 }
 
-function spansOf(knots: readonly Knot[]): readonly Span[] {
-  const spans: Span[] = [];
-  let from: Knot | undefined;
-  for (const to of knots) {
-    if (from !== undefined) {
-      const width = to.x.minus(from.x);
-      spans.push({ from, to, width, secant: to.y.minus(from.y).div(width) });
-    }
-    from = to;
-  }
-  return spans;
+function gapsOf(knots: readonly Knot[]): readonly Gap[] {
+  return knots.slice(1).flatMap((to, place) => knots.slice(place, place + 1).map((from) => ({ from, to })));
 }
 
-/** Each span with its slopes. At the ends of the curve the parabola is that of the first or last three knots. */
-function piecesOf(spans: readonly Span[]): readonly Piece[] {
-  return spans.map((span, place) => {
-    const before = spans[place - 1];
-    const after = spans[place + 1];
-    return {
-      ...span,
-      slopeFrom: before === undefined ? endSlope(span, after) : innerSlope(before, span),
-      slopeTo: after === undefined ? endSlope(span, before) : innerSlope(span, after),
-    };
-  });
+function spanOf({ from, to }: Gap): Span {
+  const width = to.x.minus(from.x);
+  return { from, to, width, secant: to.y.minus(from.y).div(width) };
+}
+
+/** A span with its slopes. At the ends of the curve the parabola is that of the first or last three knots. */
+function pieceOf(gap: Gap, gapBefore: Gap | undefined, gapAfter: Gap | undefined): Piece {
+  const span = spanOf(gap);
+  const before = gapBefore && spanOf(gapBefore);
+  const after = gapAfter && spanOf(gapAfter);
+  return {
+    ...span,
+    slopeFrom: before === undefined ? endSlope(span, after) : innerSlope(before, span),
+    slopeTo: after === undefined ? endSlope(span, before) : innerSlope(span, after),
+  };
 }
 
 function innerSlope(left: Span, right: Span): Decimal {

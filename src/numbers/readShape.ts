@@ -9,19 +9,26 @@ const LONGEST_WORD = 40;
 /** The own fields of an object, read once: later changes or clever getters cannot reach a calculation. */
 export type Fields = Readonly<Record<string, unknown>>;
 
-/** ` (did you mean "…"?)` when known words begin with what was written, or one comes close to it; else nothing. */
+/**
+ * ` (did you mean "…"?)` with the known word that is the same but for capitals; else with those that begin with what was
+ * written; else with the closest, where one comes close; else nothing.
+ */
 export function suggestion(written: string, known: readonly string[]): string {
   if (written.length > LONGEST_WORD) return '';
   const word = written.toLowerCase();
+  const longer = known.filter((candidate) => candidate.toLowerCase().startsWith(word));
+  const same = longer.filter(({ length }) => length === word.length);
+  if (same.length > 0) return didYouMean(same);
+  if (longer.length > 0 && word.length > 2) return didYouMean(longer);
   const lower = known.map((candidate) => candidate.toLowerCase());
-  const longer = known.filter((_, at) => word.length > 2 && lower[at]?.startsWith(word) === true);
-  if (longer.length > 0)
-    return ` (did you mean ${longer
-      .slice(0, 3)
-      .map((one) => `"${one}"`)
-      .join(' or ')}?)`;
   const best = closestMatch(word, lower, { maxDistance: Math.max(2, Math.floor(written.length / 3)) });
-  return best === undefined ? '' : ` (did you mean "${String(known[lower.indexOf(best)])}"?)`;
+  return best === undefined ? '' : didYouMean([known[lower.indexOf(best)] ?? best]);
+}
+
+/** The first few of some words, as a question. */
+function didYouMean(words: readonly string[]): string {
+  const few = words.slice(0, 3).map((word) => `"${word}"`);
+  return ` (did you mean ${few.join(' or ')}?)`;
 }
 
 /**

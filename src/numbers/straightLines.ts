@@ -7,14 +7,17 @@ import { refuse } from './refuse.js';
  * caller says whether that is allowed.
  */
 export function onStraightLines(knots: readonly Knot[], x: Decimal): Decimal {
+  let line: { readonly from: Knot; readonly to: Knot } | undefined;
   let from: Knot | undefined;
-  let value: Decimal | undefined;
   for (const to of knots) {
     if (from !== undefined) {
-      value = x.eq(to.x) ? to.y : from.y.plus(to.y.minus(from.y).times(x.minus(from.x)).div(to.x.minus(from.x)));
+      line = { from, to };
       if (x.lte(to.x)) break;
     }
     from = to;
   }
-  return value ?? refuse('bad-shape', 'knots', 'at least two', knots.length);
+  if (line === undefined) return refuse('bad-shape', 'knots', 'at least two', knots.length);
+  const { from: left, to: right } = line;
+  if (x.eq(right.x)) return right.y;
+  return left.y.plus(right.y.minus(left.y).times(x.minus(left.x)).div(right.x.minus(left.x)));
 }

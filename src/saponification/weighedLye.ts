@@ -53,7 +53,8 @@ function weighedAlkali(
   steps?: Steps,
 ): LyeCharge {
   const exact = aim.times(share).times(hydroxideMolarMass(alkali)).div(source.hydroxide.likely);
-  noted(steps, `hydroxide in ${alkali}, likely`, 'w, as stated', 'percent', source.hydroxide.likely.times(100));
+  if (steps !== undefined)
+    noted(steps, `hydroxide in ${alkali}, likely`, 'w, as stated', 'percent', source.hydroxide.likely.times(100));
   noted(steps, `${alkali} as it stands in the store`, 'm = A·share·M/w', 'g', exact);
   if (step === undefined) return { alkali, grams: exact, source };
   const grams = toStep(exact, step, 'down');

@@ -13,6 +13,8 @@ export interface Measurements {
   readonly growth: readonly Rounds[];
   readonly profileValue: readonly Rounds[];
   readonly certificate: readonly Rounds[];
+  /** Functions without a plain way to compare with. */
+  readonly lyeBench: readonly Rounds[];
   /** Milliseconds. */
   readonly imports: readonly Rounds[];
 }
@@ -43,7 +45,7 @@ function growthTable(plans: readonly Rounds[]): string {
 
 /** The whole page as Markdown, not yet laid out. */
 export function pageOf(measurements: Measurements): string {
-  const { rounds, importRounds, plans, growth, profileValue, certificate, imports } = measurements;
+  const { rounds, importRounds, plans, growth, profileValue, certificate, lyeBench, imports } = measurements;
   const five = plans.get(5) ?? [];
   const planRatio = ratioOf(named(five, '`planLye`'), named(five, 'plain decimals'));
   const importRatio = ratioOf(named(imports, '`laurate`'), named(imports, '`decimal.js`'));
@@ -89,6 +91,15 @@ ${comparison(profileValue, 'µs')}
 ## A fat by its certificate
 
 ${comparison(certificate, 'µs')}
+
+## At the lye bench, and the soap it makes
+
+No plain way does the same, so only the scale is told.
+
+${table(
+  ['call', 'µs'],
+  lyeBench.map(({ name, figures }) => [name, withQuartiles(spreadOf(figures))]),
+)}
 
 ## Import
 

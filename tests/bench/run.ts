@@ -8,6 +8,7 @@ import { format, resolveConfig } from 'prettier';
 import { certificateContenders } from './certificate.js';
 import { timed } from './harness.js';
 import { importTimes } from './imports.js';
+import { lyeBenchContenders } from './lyeBench.js';
 import { growthContender, lyePlanContenders } from './lyePlan.js';
 import { pageOf } from './page.js';
 import { profileValueContenders } from './profileValue.js';
@@ -27,6 +28,7 @@ const page = pageOf({
   growth: timed(SIZES.map(growthContender), ROUNDS),
   profileValue: timed(profileValueContenders(), ROUNDS),
   certificate: timed(certificateContenders(), ROUNDS),
+  lyeBench: timed(lyeBenchContenders, ROUNDS),
   imports: importTimes(IMPORT_ROUNDS),
 });
 

@@ -46,7 +46,7 @@ describe('lyeTemperatureFromDissolving: worked by hand', () => {
     [40, 109],
     [33.33, 104],
     [31, 101],
-  ])('%s %% ends within 1.5 °C of a simpler sum, %s °C', (percent, simple) => {
+  ])('a lye of %s percent ends within 1.5 °C of a simpler sum, %s °C', (percent, simple) => {
     const { final } = dissolved(percent, 100 - percent);
     expect(Math.abs(Number(final.celsius) - simple)).toBeLessThan(1.5); // the curve between the dilutions bulges by 1 %
   });

@@ -18,6 +18,8 @@ describe('suggestion: worked by hand', () => {
   it.each([
     ['kgs', units, ' (did you mean "kg"?)'], // one letter too many
     ['OZ', units, ' (did you mean "oz"?)'], // capitals apart they are the same
+    ['c18:1', ['C18:1-OH', 'C18:1'], ' (did you mean "C18:1"?)'], // though another begins with it
+    ['saponi', ['saponificationValue', 'saponin'], ' (did you mean "saponificationValue" or "saponin"?)'], // both begin so
     ['superfatt', ['superfat', 'strength'], ' (did you mean "superfat"?)'],
     ['naho', ['naoh', 'koh'], ' (did you mean "naoh"?)'], // two letters exchanged count as two changes
     ['saponificaton vale', ['saponificationValue'], ' (did you mean "saponificationValue"?)'], // long words: a third

@@ -1,0 +1,7 @@
+import type { Limits } from '../numbers/index.js';
+
+/** Assay of a solid alkali, percent by mass. Pharmacopoeias allow assays over 100: the method's own uncertainty. */
+export const ASSAY: Limits = { above: 0, max: 110 };
+
+/** Strength of a lye, percent by mass. A stronger melt is no solution at any bench; a figure above is the assay of a solid. */
+export const STRENGTH: Limits = { above: 0, max: 75 };
