@@ -4,7 +4,7 @@ export const lyeTables = () =>
     'crc-102-2021': {
       title: 'CRC Handbook of Chemistry and Physics',
       authors: 'J. R. Rumble (editor)',
-      edition: '102nd edition, 2021, in a transcription of the printed table',
+      edition: '102nd edition, 2021, read in a copy of the printed table',
       where: 'section 5, Concentrative Properties of Aqueous Solutions',
     },
     'perry-densities': {
@@ -39,7 +39,7 @@ export const lyeTables = () =>
     koretsky: {
       title: 'Engineering and Chemical Thermodynamics',
       authors: 'M. D. Koretsky',
-      edition: '2nd edition, in a transcription of the table',
+      edition: '2nd edition, read in a copy of the table',
       where: 'Table 6.1, enthalpy of solution at 25 °C',
     },
     'felder-rousseau': {
@@ -61,7 +61,7 @@ export const lyeTables = () =>
     },
     'crc-thermodynamic-properties': {
       title: 'CRC Handbook of Chemistry and Physics',
-      edition: 'edition not stated in the transcription',
+      edition: 'edition not stated in the copy read',
       where: 'Standard Thermodynamic Properties of Chemical Substances',
     },
     'handbooks-recalled': {
