@@ -137,7 +137,7 @@ const sheet = [
   'Working in short (n: demand, A: hydroxide charged, m: mass, w: hydroxide by mass, s: superfat)',
   ...workingOf(plan).map(
     ({ figure, value, unit, formula }) =>
-      `  ${figure.padEnd(56)}${value.toFixed(3).padStart(8)} ${unit.padEnd(13)} ${formula}`,
+      `  ${figure.padEnd(66)}${value.toFixed(3).padStart(8)} ${unit.padEnd(13)} ${formula}`,
   ),
   '',
   'Assumed',
