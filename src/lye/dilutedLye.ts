@@ -19,8 +19,8 @@ import { EDITION, type SourceId } from '../sources/index.js';
 import { ALKALIS, hydroxideMolarMass, type Alkali } from './alkali.js';
 import { CRYSTALLISED_STOCK, DILUTING_WARMS } from './benchCautions.js';
 import { alkaliCautions } from './cautions.js';
-import { mayFreezeInStore } from './freezingCurve.js';
 import { STRENGTH } from './limits.js';
+import { mayFreezeInStore } from './mayFreezeInStore.js';
 
 /** How much is wanted: by its hydroxide, by its mass, or by the stock there is. */
 export type DilutedAmount = OneChoice<{
@@ -137,7 +137,7 @@ export function dilutedLyeSteps(input: DilutedLyeInput, steps?: Steps): DilutedL
       ),
     }),
     hydroxide: frozen({ mol }),
-    cautions: [stockStrength.low, stockStrength.likely, stockStrength.high].some((one) => mayFreezeInStore(alkali, one))
+    cautions: mayFreezeInStore(alkali, stockStrength.high)
       ? alkaliCautions(DILUTING_WARMS, CRYSTALLISED_STOCK)
       : alkaliCautions(DILUTING_WARMS),
     basis: BASIS,

@@ -70,15 +70,3 @@ export function mayHoldCrystals(alkali: Alkali, percent: Decimal, celsius: Decim
   const known = freezingOf(alkali, percent);
   return known !== undefined && celsius.lt(known.bounds?.high ?? known.celsius);
 }
-
-/** A cold store room, °C: a convention. */
-const COLD_STORE = 5;
-/** KOH up to here stays liquid in any store room; nothing is known from here to 50 %, where it freezes at 7 °C. */
-const KOH_LIQUID_TO = 45;
-
-/** Whether a lye of this strength may throw crystals in a cold store room, so far as is known. */
-export function mayFreezeInStore(alkali: Alkali, percent: Decimal): boolean {
-  if (alkali === 'koh') return percent.gt(KOH_LIQUID_TO);
-  const known = freezingOf(alkali, percent);
-  return known === undefined || known.celsius.gt(COLD_STORE);
-}

@@ -70,6 +70,7 @@ export {
   type LyeTemperatureFromDissolvingInput,
   type LyeTemperatureFromDissolvingResult,
 } from './lyeTemperatureFromDissolving.js';
+export { mayFreezeInStore } from './mayFreezeInStore.js';
 export {
   lyeStrengthFromMixing,
   lyeStrengthFromMixingSteps,

@@ -10,6 +10,7 @@ import {
   FREE_CAUSTIC_POSSIBLE,
   FREE_FATTY_ACID,
   LYE_INTO_HOT_SOAP,
+  mayFreezeInStore,
   NONE_LEFT_ON_PAPER,
   SOLID_INTO_COLD_WATER,
   STRONGER_THAN_DISSOLVES,
@@ -21,8 +22,6 @@ import type { Balance } from './balance.js';
 
 /** Where sodium hydroxide stops dissolving in water at 20 °C, percent by mass: 109 g to 100 g, recalled. */
 const NAOH_DISSOLVES_TO = '52.2';
-/** From here on a soda lye can throw crystals in a cold store, fraction by mass: the freezing curve is over 5 °C. */
-const SODA_FREEZES_FROM = '0.32';
 /** So much free acid, mg KOH/g, is felt when lye is added: some 5 % of the fat, a convention. */
 const MUCH_FREE_ACID = 10;
 
@@ -44,9 +43,7 @@ const hasMuchFreeAcid = ({ fat }: FatCharge<SingleFat>): boolean => fat.acidValu
 /** What the making of the lye calls for. */
 function lyeCautions(lye: readonly LyeCharge[], made: ToBeMade | undefined): readonly Remark[] {
   const solutions = lye.filter(({ source }) => source.state === 'solution');
-  const mayFreeze = solutions.some(
-    ({ alkali, source }) => alkali === 'naoh' && source.hydroxide.high.gte(SODA_FREEZES_FROM),
-  );
+  const mayFreeze = solutions.some(({ alkali, source }) => mayFreezeInStore(alkali, source.hydroxide.high.times(100)));
   const allSolidSoda = lye.every(({ alkali, source }) => alkali === 'naoh' && source.state === 'solid');
   const tooStrong = allSolidSoda && made?.strength.high.percent.gt(NAOH_DISSOLVES_TO) === true;
   return [

@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { lyeFreezingPoint, type LyeFreezingPointInput } from 'laurate';
 import { workingOf } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
+import { mayFreezeInStore } from '../../src/lye/index.js';
+import { Decimal } from '../../src/numbers/index.js';
 import { textOf, throughJson } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
@@ -92,5 +94,28 @@ describe('lyeFreezingPoint: refusals', () => {
     const refused = refusal(() => lyeFreezingPoint({ ...good, ...change } as never));
     expect(refused.code).toBe(code);
     expect(refused.message).toContain(message);
+  });
+});
+
+describe('mayFreezeInStore agrees with the curves', () => {
+  const may = (alkali: 'naoh' | 'koh', percent: number) => mayFreezeInStore(alkali, new Decimal(percent));
+
+  it('every strength of NaOH whose curve may be over 5 °C, and little more', () => {
+    const overFive = Array.from({ length: 733 }, (_, tenth) => (tenth + 1) / 10).filter(
+      (percent) => freezing('naoh', percent).bounds?.high.celsius.gt(5) === true,
+    );
+    expect(overFive).not.toEqual([]);
+    expect(overFive.filter((percent) => !may('naoh', percent))).toEqual([]);
+    expect(Math.min(...overFive) - 31).toBeLessThan(0.3); // the error of the curve's strengths
+    expect(
+      Array.from({ length: 310 }, (_, tenth) => (tenth + 1) / 10).filter((percent) => may('naoh', percent)),
+    ).toEqual([]);
+    expect(may('naoh', 74)).toBe(true); // beyond the curve nothing is known
+  });
+
+  it('KOH: over 5 °C at 50 %, far under it at 45 % and all that is known below', () => {
+    expect([may('koh', 50), Number(celsius('koh', 50))]).toEqual([true, 7]);
+    expect([may('koh', 45), Number(celsius('koh', 45))]).toEqual([false, -29]);
+    expect(may('koh', 46)).toBe(true);
   });
 });

@@ -190,14 +190,16 @@ describe('cautions of a lye as weighed', () => {
     expect(codes({ fats: [sour(9)] })).not.toContain('free-fatty-acid-reacts-at-once');
   });
 
-  it('a stock lye that is diluted warms, and one of 32 % or more may hold crystals', () => {
+  it('a stock lye that is diluted warms, and one over 31 % may hold crystals', () => {
     const weak: AlkaliSource = { solution: { hydroxide: { percent: 31 } } };
+    const potash: AlkaliSource = { solution: { hydroxide: { percent: 45 } } };
     expect(codes({ alkali: { naoh: stock } })).toEqual(
       expect.arrayContaining(['diluting-warms', 'crystallised-stock']),
     );
     expect(codes({ alkali: { naoh: stock }, dilution: 'as-is' })).not.toContain('diluting-warms');
     expect(codes({ alkali: { naoh: weak } })).not.toContain('crystallised-stock');
-    expect(codes({ alkali: { koh: stock } })).not.toContain('crystallised-stock');
+    expect(codes({ alkali: { koh: potash } })).not.toContain('crystallised-stock');
+    expect(codes({ alkali: { koh: stock } })).toContain('crystallised-stock'); // 50 % freezes at 7 °C
   });
 
   it('a bare strength is said to be taken as exact, a range is not', () => {
