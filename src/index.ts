@@ -1,6 +1,6 @@
 /**
  * From fats to lye: saponification values that vary by lot, alkali by assay, the lye plan with its
- * worst case, the soap it makes; and the lye itself: density, dilution, freezing, heat.
+ * worst case, the soap it makes; the lye itself: density, dilution, freezing, heat; and what is in the pot.
  *
  * @module laurate
  */
@@ -192,6 +192,7 @@ export {
   type Exact,
   type GivenAlkali,
   type GivenDilution,
+  type GivenPot,
   type GivenTarget,
   type KohAlone,
   type LyePlan,
@@ -208,3 +209,20 @@ export {
   type SuperfatFromLyeInput,
   type SuperfatFromLyeResult,
 } from './saponification/index.js';
+
+// composition
+export {
+  compositionFrom,
+  type AdditionInput,
+  type ComponentAmount,
+  type ComponentName,
+  type Composition,
+  type CompositionFromInput,
+  type GivenAddition,
+  type GivenComposition,
+  type GivenLoss,
+  type GlycerolAmount,
+  type MadeSoap,
+  type SolventAdditionInput,
+  type SolventId,
+} from './composition/index.js';

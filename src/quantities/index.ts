@@ -15,7 +15,7 @@ export { readAmount, type Amount, type AmountInput } from './kinds/amount.js';
 export type { Energy, EnergyInput } from './kinds/energy.js';
 export { readIodineValue, type IodineValue, type IodineValueInput } from './kinds/iodineValue.js';
 export type { MolarMassInput } from './kinds/molarMass.js';
-export type { SpiritStrengthInput } from './kinds/spiritStrength.js';
+export { readSpiritStrength, type SpiritStrengthInput } from './kinds/spiritStrength.js';
 export type { ChainLength, Unsaturation } from './kinds/structure.js';
 export type { Time, TimeInput } from './kinds/time.js';
 export type { Titrant, TitrantInput } from './kinds/titrant.js';

@@ -20,8 +20,12 @@ export {
   type PlanLyeInput,
   type PlannedLye,
 } from './planLye.js';
+export { extremesOf } from './extremes.js';
+export { valueAt, type Dimension, type Place } from './place.js';
+export { potCautions } from './potCautions.js';
+export { readReactingPot, type GivenPot, type ReactingPot } from './reactingPot.js';
 export type { GivenTarget, LyeTarget } from './target.js';
-export type { Product } from './reaction.js';
+export type { Product, Products } from './reaction.js';
 export { soapFromLye, soapFromLyeSteps, type SoapFromLyeInput, type SoapFromLyeResult } from './soapFromLye.js';
 export {
   superfatFromLye,

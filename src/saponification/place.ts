@@ -3,7 +3,8 @@ import type { Estimate } from '../quantities/index.js';
 
 /**
  * What varies between one lawful pot and another: the lots of a kind of fat, unsaponifiable matter, moisture, and of each
- * alkali, by its number in the charge, its total alkali and its carbonate.
+ * alkali, by its number in the charge, its total alkali and its carbonate; of what is added after, the strength of spirit,
+ * the assays of all else, and how a loss splits into spirit and water.
  */
 export type Dimension =
   | 'triglycerides'
@@ -12,7 +13,10 @@ export type Dimension =
   | 'unsaponifiable'
   | 'moisture'
   | `total alkali ${string}`
-  | `carbonate ${string}`;
+  | `carbonate ${string}`
+  | 'spirit'
+  | 'assays'
+  | 'loss';
 
 /** The total alkali of the alkali of this number. */
 export function totalAlkaliOf(at: number): Dimension {

@@ -60,6 +60,7 @@ export function potCautions(
   lye: readonly LyeCharge[],
   balance: Balance,
   made?: ToBeMade,
+  ofAdditions: readonly Remark[] = [],
 ): readonly Remark[] {
   const singles = expandedCharges(charges);
   const hasFreeAcid = singles.some(hasMuchFreeAcid);
@@ -73,6 +74,7 @@ export function potCautions(
     ...(isUrgent ? [caustic] : []),
     ...(isContradicted ? [CONTRADICTED_CERTIFICATE] : []),
     ...lyeCautions(lye, made),
+    ...ofAdditions,
     LYE_INTO_HOT_SOAP,
     ...(hasFreeAcid ? [FREE_FATTY_ACID] : []),
     ...(hasFreeAcid && hasCarbonate ? [CARBONATE_FOAMS] : []),

@@ -1,42 +1,13 @@
-import {
-  expandedCharges,
-  gramsOf,
-  readFatCharges,
-  type ChargedFatInput,
-  type FatCharge,
-  type SingleFat,
-} from '../fats/index.js';
-import { givenCharge, readLyeCharge, type LyeCharge, type LyeChargeGiven, type LyeChargeInput } from '../lye/index.js';
-import {
-  frozen,
-  noted,
-  readList,
-  readShape,
-  refuse,
-  ZERO,
-  type Decimal,
-  type Remark,
-  type Steps,
-} from '../numbers/index.js';
-import {
-  mapEnds,
-  readOptionalMass,
-  type Amount,
-  type Estimate,
-  type Fraction,
-  type Mass,
-  type MassInput,
-} from '../quantities/index.js';
+import type { ChargedFatInput } from '../fats/index.js';
+import type { LyeChargeInput } from '../lye/index.js';
+import { frozen, noted, type Remark, type Steps } from '../numbers/index.js';
+import { mapEnds, type Amount, type Estimate, type Fraction, type Mass, type MassInput } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { basisOfFats, givenFats, notesOfFats, notesOfLye, type ChargedFat } from './alkaliDemandOf.js';
-import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
-import { demandOf } from './demand.js';
+import type { Balance } from './balance.js';
 import { extremesOf } from './extremes.js';
 import { potCautions } from './potCautions.js';
-import { fatSumsAt, lotsOf } from './fatSums.js';
-import { lyeSumsAt } from './lyeSums.js';
-import { alongOnly, carbonateOf, totalAlkaliOf, type Dimension } from './place.js';
-import { PRODUCTS, reaction, type Product } from './reaction.js';
+import { PRODUCTS, type Product } from './reaction.js';
+import { readReactingPot, type GivenPot } from './reactingPot.js';
 
 /** Input of {@link soapFromLye}. */
 export interface SoapFromLyeInput {
@@ -52,11 +23,7 @@ export interface SoapFromLyeInput {
 export interface SoapFromLyeResult extends Balance {
   readonly by: 'soapFromLye';
   /** The inputs as read. */
-  readonly given: {
-    readonly fats: readonly ChargedFat[];
-    readonly lye: readonly LyeChargeGiven[];
-    readonly water: Mass;
-  };
+  readonly given: GivenPot;
   /**
    * Sodium and potassium soap; glycerol formed; water, charged and formed; fat and acid left free; caustic and carbonate
    * left; unsaponifiable matter with the alcohols of waxes; the rest of solid soda; and carbon dioxide, which leaves.
@@ -115,30 +82,11 @@ export function soapFromLye(input: SoapFromLyeInput): SoapFromLyeResult {
   return soapFromLyeSteps(input);
 }
 
-/** The corners of the box double with every assay that is a range. */
-const MOST_ALKALIS = 4;
-
 /** The kernel, with room for the working. */
 export function soapFromLyeSteps(input: SoapFromLyeInput, steps?: Steps): SoapFromLyeResult {
-  const fields = readShape('input', input, ['fats', 'lye', 'water']);
-  const charges = readFatCharges('fats', fields['fats']);
-  const lye = readList('lye', fields['lye']).map((entry, at) => readLyeCharge(`lye[${String(at)}]`, entry));
-  if (lye.length > MOST_ALKALIS) {
-    refuse('bad-shape', 'lye', `at most ${String(MOST_ALKALIS)} alkalis`, `a list of ${String(lye.length)}`);
-  }
-  if (lye.every(({ grams }) => grams.isZero())) refuse('out-of-range', 'lye', 'more than 0 g of alkali', '0 g');
-  const water = readOptionalMass('water', fields['water']) ?? ZERO;
-
-  const singles = expandedCharges(charges);
-  const demand = demandOf(charges, steps);
-  const fatGrams = gramsOf(charges);
-  const charge = lye.reduce((sum, { grams }) => sum.plus(grams), fatGrams.plus(water));
-  const balance = balanceOf(demand, hydroxideCharged(lye), fatGrams, charge, steps);
-  const [ofFats, ofLye] = [varyingFats(singles), varyingLye(lye)];
-  const fatSums = alongOnly(ofFats, (place) => fatSumsAt(singles, place));
-  const lyeSums = alongOnly(ofLye, (place) => lyeSumsAt(lye, water, place));
-  const figures = extremesOf([...ofFats, ...ofLye], (place) => {
-    const { grams, soapMol, extent, turning } = reaction(fatSums(place), lyeSums(place));
+  const { fats, lye, charge, demand, balance, dimensions, at, given, notes, basis } = readReactingPot('', input, steps);
+  const figures = extremesOf(dimensions, (place) => {
+    const { grams, soapMol, extent, turning } = at(place);
     return { figures: { ...grams, ...soapMol, extent: extent.times(100) }, turning };
   });
   const mass = (key: Product): Estimate<Mass> => mapEnds(figures[key], (g) => frozen({ g }));
@@ -146,43 +94,18 @@ export function soapFromLyeSteps(input: SoapFromLyeInput, steps?: Steps): SoapFr
   for (const product of PRODUCTS) noted(steps, ...WORKING[product], 'g', figures[product].likely);
   return frozen({
     by: 'soapFromLye',
-    given: frozen({
-      fats: givenFats(charges),
-      lye: frozen(lye.map(givenCharge)),
-      water: frozen({ g: water }),
-    }),
+    given,
     products: frozen(Object.fromEntries(PRODUCTS.map((key) => [key, mass(key)])) as Record<Product, Estimate<Mass>>),
     soap: frozen({ sodium: amount('sodium'), potassium: amount('potassium') }),
     extent: mapEnds(figures.extent, (percent) => frozen({ percent })),
     ...balance,
     demand: mapEnds(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
     charge: frozen({ g: charge }),
-    notes: frozen([...notesOfFats(charges), ...notesOfLye(lye)]),
-    cautions: potCautions(charges, lye, balance),
-    basis: frozen<readonly SourceId[]>([...basisOfFats(charges), 'ghs-naoh']),
+    notes,
+    cautions: potCautions(fats, lye, balance),
+    basis,
     edition: EDITION,
   });
-}
-
-const isRange = ({ low, high }: Estimate<Decimal>): boolean => low.lt(high);
-
-/** What varies in the fats of this charge: dimensions whose low and high end differ. */
-function varyingFats(fats: readonly FatCharge<SingleFat>[]): readonly Dimension[] {
-  const found = new Set<Dimension>();
-  for (const { fat } of fats) {
-    if (isRange(mapEnds(fat.saponificationValue, ({ mgKohPerG }) => mgKohPerG))) found.add(lotsOf(fat));
-    if (isRange(mapEnds(fat.unsaponifiable, ({ percent }) => percent))) found.add('unsaponifiable');
-    if (isRange(mapEnds(fat.moisture, ({ percent }) => percent))) found.add('moisture');
-  }
-  return [...found];
-}
-
-/** What varies in its alkalis, each with its own assay. */
-function varyingLye(lye: readonly LyeCharge[]): readonly Dimension[] {
-  return lye.flatMap(({ source: { totalAlkali, carbonate } }, at) => [
-    ...(isRange(totalAlkali) ? [totalAlkaliOf(at)] : []),
-    ...(carbonate !== undefined && isRange(carbonate) ? [carbonateOf(at)] : []),
-  ]);
 }
 
 /** What each line of a working shows, and by which formula. */

@@ -1,0 +1,190 @@
+import { molarMass } from '../chemistry/index.js';
+import { hydroxideMolarMass } from '../lye/index.js';
+import { frozen, ONE, readFields, readWord, ZERO, type Decimal, type Fields, type Steps } from '../numbers/index.js';
+import type { Estimate } from '../quantities/index.js';
+import {
+  readReactingPot,
+  valueAt,
+  type Dimension,
+  type GivenPot,
+  type Place,
+  type Products,
+  type ReactingPot,
+} from '../saponification/index.js';
+import { readAdditions, type Addition, type GivenAddition } from './additions.js';
+import { COMPONENTS, componentOfSolvent, SPIRITS, type ComponentName } from './components.js';
+import { checkLoss, goneAt, readLoss, type GivenLoss, type Gone, type Loss } from './loss.js';
+
+/** A result of `soapFromLye`, also one read back from JSON: what was charged is worked through again. */
+export interface MadeSoap {
+  readonly by: 'soapFromLye';
+  readonly given: unknown;
+}
+
+/** What a composition was worked out from. */
+export interface GivenComposition extends GivenLoss {
+  readonly soap: { readonly by: 'soapFromLye'; readonly given: GivenPot };
+  readonly additions: readonly GivenAddition[];
+}
+
+/** What is in one pot, in grams. */
+export interface PotContents {
+  readonly grams: Readonly<Record<ComponentName, Decimal>>;
+  /** All of it. */
+  readonly all: Decimal;
+  /** Glycerol that came of the fats, and that was weighed in. */
+  readonly glycerol: { readonly formed: Decimal; readonly added: Decimal };
+  readonly gone: Gone;
+  readonly carbonDioxide: Decimal;
+  /** Caustic left, as sodium hydroxide. */
+  readonly causticAsNaoh: Decimal;
+  /** Fatty and rosin acids bound in soap. */
+  readonly soapAcid: Decimal;
+  /** Soap of triethanolamine, if it took up all the free acid it can. */
+  readonly triethanolamineSoap: Decimal;
+  /** Where masses turn; see the reaction. */
+  readonly turning: readonly Decimal[];
+}
+
+/** A pot with all that was weighed in, less what has left it. */
+export interface ChargedPot {
+  readonly soap: ReactingPot;
+  readonly additions: readonly Addition[];
+  readonly loss: Loss;
+  /** Everything weighed in, grams. */
+  readonly charge: Decimal;
+  readonly dimensions: readonly Dimension[];
+  readonly at: (place: Place) => PotContents;
+  readonly given: GivenComposition;
+}
+
+/**
+ * Reads a pot: the soap, the additions and the loss among the fields of an input.
+ *
+ * @throws CalculationError the faults of each, and `infeasible` for a loss that the likely pot cannot have had
+ */
+export function readChargedPot(fields: Fields, steps?: Steps): ChargedPot {
+  const made = readFields('soap', fields['soap'], 'a result of soapFromLye');
+  readWord('soap.by', made['by'], ['soapFromLye']);
+  const soap = readReactingPot('soap.given', made['given'], steps);
+  const additions = readAdditions('additions', fields['additions']);
+  const loss = readLoss(fields);
+  const charge = additions.reduce((sum, { grams }) => sum.plus(grams), soap.charge);
+  const pot = { soap, additions, loss, charge };
+
+  const { grams, carbonDioxide } = beforeLoss(pot, 'likely');
+  checkLoss(loss, { water: grams.water, spirit: spiritOf(grams), all: charge.minus(carbonDioxide) });
+  return {
+    ...pot,
+    dimensions: [...soap.dimensions, ...varyingAdditions(additions), ...varyingLoss(loss, additions)],
+    at: (place) => contentsAt(pot, place),
+    given: frozen({
+      soap: frozen({ by: 'soapFromLye' as const, given: soap.given }),
+      additions: frozen(additions.map(({ given }) => given)),
+      ...loss.given,
+    }),
+  };
+}
+
+const isSpirit = ({ holds }: Addition): boolean =>
+  typeof holds === 'object' && (holds.solvent === 'ethanol' || holds.solvent === '2-propanol');
+const isRange = ({ low, high }: Estimate<Decimal>): boolean => low.lt(high);
+
+/** Assays that are ranges. Water falls with each of them, so that those of one kind move together. */
+function varyingAdditions(additions: readonly Addition[]): readonly Dimension[] {
+  const found = new Set<Dimension>();
+  for (const addition of additions) {
+    if (typeof addition.holds === 'object' && isRange(addition.holds.share)) found.add(assayOf(addition));
+  }
+  return [...found];
+}
+
+const assayOf = (addition: Addition): Dimension => (isSpirit(addition) ? 'spirit' : 'assays');
+
+function varyingLoss({ given, spiritShare }: Loss, additions: readonly Addition[]): readonly Dimension[] {
+  const hasLoss = given.evaporated !== undefined || given.potMass !== undefined;
+  const isKnown = spiritShare !== undefined && !isRange(spiritShare);
+  return hasLoss && !isKnown && additions.some(isSpirit) ? ['loss'] : [];
+}
+
+type Pot = Pick<ChargedPot, 'soap' | 'additions' | 'loss' | 'charge'>;
+type Grams = Record<ComponentName, Decimal>;
+
+const spiritOf = (grams: Grams): Decimal => SPIRITS.reduce((sum, spirit) => sum.plus(grams[spirit]), ZERO);
+
+/** Everything in the pot before anything but gas leaves it. */
+function beforeLoss(
+  { soap, additions }: Pot,
+  place: Place,
+): { readonly grams: Grams; readonly made: Products; readonly carbonDioxide: Decimal } {
+  const made = soap.at(place);
+  const of = made.grams;
+  const grams: Grams = {
+    ...(Object.fromEntries(COMPONENTS.map((name) => [name, ZERO])) as Grams),
+    soapSodium: of.soapSodium,
+    soapPotassium: of.soapPotassium,
+    glycerol: of.glycerol,
+    water: of.water,
+    freeFat: of.freeFat,
+    freeAcid: of.freeAcid,
+    freeCaustic: of.freeNaoh.plus(of.freeKoh),
+    carbonate: of.sodiumCarbonate.plus(of.potassiumCarbonate),
+    unsaponifiable: of.unsaponifiable,
+    other: of.other,
+  };
+  for (const addition of additions) {
+    const { holds, grams: mass } = addition;
+    if (typeof holds === 'string') {
+      const component = holds === 'salt' ? 'salts' : 'other';
+      grams[component] = grams[component].plus(mass);
+      continue;
+    }
+    const component = componentOfSolvent[holds.solvent];
+    const pure = mass.times(valueAt(holds.share, place, assayOf(addition)));
+    // the rest of a technical triethanolamine is other amines
+    const rest = component === 'triethanolamine' ? 'other' : 'water';
+    grams[component] = grams[component].plus(pure);
+    grams[rest] = grams[rest].plus(mass.minus(pure));
+  }
+  return { grams, made, carbonDioxide: of.carbonDioxide };
+}
+
+function contentsAt(pot: Pot, place: Place): PotContents {
+  const { grams, made, carbonDioxide } = beforeLoss(pot, place);
+  const kept = pot.charge.minus(carbonDioxide);
+  const spirit = spiritOf(grams);
+  const gone = goneAt(pot.loss, { water: grams.water, spirit, all: kept }, place);
+  grams.water = grams.water.minus(gone.water);
+  if (!gone.spirit.isZero()) {
+    // two spirits leave in the proportion they are there, a convention
+    const left = ONE.minus(gone.spirit.div(spirit));
+    grams.isopropanol = grams.isopropanol.times(left);
+    grams.ethanol = spirit.minus(gone.spirit).minus(grams.isopropanol);
+  }
+  const metal = (name: string): Decimal => molarMass(name).minus(molarMass('H'));
+  const { freeNaoh, freeKoh, soapSodium, soapPotassium } = made.grams;
+  return {
+    grams,
+    all: kept.minus(gone.water).minus(gone.spirit),
+    glycerol: { formed: made.grams.glycerol, added: grams.glycerol.minus(made.grams.glycerol) },
+    gone,
+    carbonDioxide,
+    causticAsNaoh: freeNaoh.plus(freeKoh.times(hydroxideMolarMass('naoh')).div(hydroxideMolarMass('koh'))),
+    soapAcid: soapSodium
+      .plus(soapPotassium)
+      .minus(made.soapMol.sodium.times(metal('Na')))
+      .minus(made.soapMol.potassium.times(metal('K'))),
+    triethanolamineSoap: triethanolamineSoap(grams, made.turning),
+    turning: made.turning,
+  };
+}
+
+/** Mole for mole with the acid that alkali and carbonate have left; the last turning point is their excess over it. */
+function triethanolamineSoap({ triethanolamine, freeAcid }: Grams, turning: readonly Decimal[]): Decimal {
+  const acidMol = turning[2]?.neg() ?? ZERO;
+  if (triethanolamine.isZero() || acidMol.lte(0)) return ZERO;
+  const amine = molarMass('C6H15NO3');
+  const amineMol = triethanolamine.div(amine);
+  const taken = amineMol.lt(acidMol) ? amineMol.div(acidMol) : ONE;
+  return taken.times(freeAcid.plus(acidMol.times(amine)));
+}
