@@ -1,6 +1,16 @@
 import { molarMass } from '../chemistry/index.js';
 import { hydroxideMolarMass } from '../lye/index.js';
-import { frozen, ONE, readFields, readWord, ZERO, type Decimal, type Fields, type Steps } from '../numbers/index.js';
+import {
+  fieldPath,
+  frozen,
+  ONE,
+  readFields,
+  readShape,
+  readWord,
+  ZERO,
+  type Decimal,
+  type Steps,
+} from '../numbers/index.js';
 import type { Estimate } from '../quantities/index.js';
 import {
   readReactingPot,
@@ -58,22 +68,24 @@ export interface ChargedPot {
   readonly given: GivenComposition;
 }
 
+const KEYS = ['soap', 'additions', 'evaporated', 'potMass', 'spiritShareOfLoss'];
+
 /**
- * Reads a pot: the soap, the additions and the loss among the fields of an input.
+ * Reads a pot: the soap, the additions and the loss. An empty path is that of the input itself.
  *
  * @throws CalculationError the faults of each, and `infeasible` for a loss that the likely pot cannot have had
  */
-export function readChargedPot(fields: Fields, steps?: Steps): ChargedPot {
-  const made = readFields('soap', fields['soap'], 'a result of soapFromLye');
-  readWord('soap.by', made['by'], ['soapFromLye']);
-  const soap = readReactingPot('soap.given', made['given'], steps);
-  const additions = readAdditions('additions', fields['additions']);
-  const loss = readLoss(fields);
+export function readChargedPot(path: string, value: unknown, steps?: Steps): ChargedPot {
+  const fields = readShape(path === '' ? 'input' : path, value, KEYS);
+  const given = givenOf(fieldPath(path, 'soap'), fields['soap'], 'soapFromLye');
+  const soap = readReactingPot(fieldPath(path, 'soap.given'), given, steps);
+  const additions = readAdditions(fieldPath(path, 'additions'), fields['additions']);
+  const loss = readLoss(path, fields);
   const charge = additions.reduce((sum, { grams }) => sum.plus(grams), soap.charge);
   const pot = { soap, additions, loss, charge };
 
   const { grams, carbonDioxide } = beforeLoss(pot, 'likely');
-  checkLoss(loss, { water: grams.water, spirit: spiritOf(grams), all: charge.minus(carbonDioxide) });
+  checkLoss(path, loss, { water: grams.water, spirit: spiritOf(grams), all: charge.minus(carbonDioxide) });
   return {
     ...pot,
     dimensions: [...soap.dimensions, ...varyingAdditions(additions), ...varyingLoss(loss, additions)],
@@ -84,6 +96,13 @@ export function readChargedPot(fields: Fields, steps?: Steps): ChargedPot {
       ...loss.given,
     }),
   };
+}
+
+/** What a result was worked out from: the one part of it that is read again. */
+export function givenOf(path: string, value: unknown, by: string): unknown {
+  const fields = readFields(path, value, `a result of ${by}`);
+  readWord(fieldPath(path, 'by'), fields['by'], [by]);
+  return fields['given'];
 }
 
 const isSpirit = ({ holds }: Addition): boolean =>

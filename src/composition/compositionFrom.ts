@@ -1,4 +1,4 @@
-import { frozen, noted, readShape, type Decimal, type Remark, type Steps } from '../numbers/index.js';
+import { frozen, noted, type Decimal, type Remark, type Steps } from '../numbers/index.js';
 import {
   mapEnds,
   type AlkaliContent,
@@ -123,11 +123,9 @@ export function compositionFrom(input: CompositionFromInput): Composition {
   return compositionFromSteps(input);
 }
 
-const KEYS = ['soap', 'additions', 'evaporated', 'potMass', 'spiritShareOfLoss'];
-
 /** The kernel, with room for the working. */
 export function compositionFromSteps(input: CompositionFromInput, steps?: Steps): Composition {
-  const pot = readChargedPot(readShape('input', input, KEYS), steps);
+  const pot = readChargedPot('', input, steps);
   const figures = extremesOf(pot.dimensions, (place) => {
     const { grams, all, glycerol, gone, carbonDioxide, causticAsNaoh, triethanolamineSoap, turning } = pot.at(place);
     const percent = (part: Decimal): Decimal => part.times(100).div(all);

@@ -1,4 +1,5 @@
 export type { AdditionInput, GivenAddition, SolventAdditionInput } from './additions.js';
+export { batchVolumeOf, batchVolumeOfSteps, type BatchVolume, type BatchVolumeOfInput } from './batchVolumeOf.js';
 export type { GivenComposition, MadeSoap } from './chargedPot.js';
 export type { ComponentName } from './components.js';
 export {
@@ -9,5 +10,28 @@ export {
   type CompositionFromInput,
   type GlycerolAmount,
 } from './compositionFrom.js';
-export { SOLVENT_IDS, type SolventId } from './data/solventNames.js';
+export { SOLVENT_IDS, solvents, type SolventId, type SolventListing } from './data/solventNames.js';
 export type { GivenLoss } from './loss.js';
+export type { MixedSolvent } from './mixtureCurve.js';
+export {
+  mixtureDensity,
+  mixtureDensitySteps,
+  type MixtureDensityInput,
+  type MixtureDensityResult,
+} from './mixtureDensity.js';
+export { ratiosOf, ratiosOfSteps, type PotPart, type Ratios } from './ratiosOf.js';
+export type { ComposedFrom, MadeComposition } from './readComposition.js';
+export { solvent, type Solvent, type SolventGrade } from './solvent.js';
+export {
+  solventDensity,
+  solventDensitySteps,
+  type SolventDensityInput,
+  type SolventDensityResult,
+} from './solventDensity.js';
+export {
+  spiritStrengthFromVolume,
+  spiritStrengthFromVolumeSteps,
+  type SpiritStrengthFromVolumeInput,
+  type SpiritStrengthFromVolumeResult,
+} from './spiritStrengthFromVolume.js';
+export { totalFattyMatterOf, totalFattyMatterOfSteps, type TotalFattyMatter } from './totalFattyMatterOf.js';

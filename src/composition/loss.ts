@@ -1,4 +1,4 @@
-import { Decimal, frozen, refuse, ZERO, type Fields } from '../numbers/index.js';
+import { Decimal, fieldPath, frozen, refuse, ZERO, type Fields } from '../numbers/index.js';
 import {
   mapEnds,
   readMass,
@@ -40,19 +40,21 @@ export interface Gone {
 }
 
 /**
- * Reads what has left the pot; nothing stated is nothing gone.
+ * Reads what has left the pot; nothing stated is nothing gone. An empty path is that of the input itself.
  *
  * @throws CalculationError `bad-shape` for both ways at once, and the faults of a quantity
  */
-export function readLoss({ evaporated, potMass, spiritShareOfLoss }: Fields): Loss {
+export function readLoss(path: string, { evaporated, potMass, spiritShareOfLoss }: Fields): Loss {
   if (evaporated !== undefined && potMass !== undefined) {
-    refuse('bad-shape', 'input', 'either evaporated or potMass', 'both');
+    refuse('bad-shape', path === '' ? 'input' : path, 'either evaporated or potMass', 'both');
   }
   const grams = potMass === undefined ? evaporated : potMass;
   const key = potMass === undefined ? 'evaporated' : 'potMass';
-  const read = grams === undefined ? ZERO : readMass(key, grams);
+  const read = grams === undefined ? ZERO : readMass(fieldPath(path, key), grams);
   const percents =
-    spiritShareOfLoss === undefined ? undefined : readRanged('spiritShareOfLoss', spiritShareOfLoss, readPercent);
+    spiritShareOfLoss === undefined
+      ? undefined
+      : readRanged(fieldPath(path, 'spiritShareOfLoss'), spiritShareOfLoss, readPercent);
   return {
     stated: key === 'potMass' ? { potMass: read } : { evaporated: read },
     spiritShare: percents && mapEnds(percents, (percent) => percent.div(100)),
@@ -101,26 +103,31 @@ export function goneAt(loss: Loss, pot: Volatile, place: Place): Gone {
  *
  * @throws CalculationError `infeasible`
  */
-export function checkLoss(loss: Loss, pot: Volatile): void {
+export function checkLoss(path: string, loss: Loss, pot: Volatile): void {
   const grams = statedLoss(loss, pot);
   const [least, most] = spiritIn(grams, pot);
   const isWeighed = 'potMass' in loss.stated;
   if (grams.lt(0)) {
-    refuse('infeasible', 'potMass', `at most ${pot.all.toPrecision(6)} g, what was charged less gas`, shown(loss));
+    refuse(
+      'infeasible',
+      fieldPath(path, 'potMass'),
+      `at most ${pot.all.toPrecision(6)} g, what was charged less gas`,
+      shown(loss),
+    );
   }
   const volatile = pot.water.plus(pot.spirit);
   if (grams.gt(volatile)) {
     const expected = isWeighed
       ? `at least ${pot.all.minus(volatile).toPrecision(6)} g, what cannot evaporate`
       : `at most ${volatile.toPrecision(6)} g, the water and spirit of the pot`;
-    refuse('infeasible', isWeighed ? 'potMass' : 'evaporated', expected, shown(loss));
+    refuse('infeasible', fieldPath(path, isWeighed ? 'potMass' : 'evaporated'), expected, shown(loss));
   }
   if (loss.spiritShare === undefined || grams.isZero()) return;
   const { low, likely, high } = mapEnds(loss.spiritShare, (share) => share.times(grams));
   if (likely.lt(least) || likely.gt(most)) {
     const percent = (part: Decimal): string => part.times(100).div(grams).toPrecision(4);
     const expected = `${percent(least)} to ${percent(most)} percent of a loss of ${grams.toPrecision(6)} g`;
-    refuse('infeasible', 'spiritShareOfLoss', expected, `${percent(low)} to ${percent(high)}`);
+    refuse('infeasible', fieldPath(path, 'spiritShareOfLoss'), expected, `${percent(low)} to ${percent(high)}`);
   }
 }
 

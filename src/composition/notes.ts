@@ -26,3 +26,15 @@ export const AMINE_AS_CHARGED: Remark = /* @__PURE__ */ note(
   'triethanolamine-as-charged',
   'Triethanolamine splits no fat and is counted as charged; with free fatty acid it makes soap, at most triethanolamineSoapAtMost.',
 );
+export const SOAP_DENSITY_CONVENTION: Remark = /* @__PURE__ */ note(
+  'density-of-soap-is-a-convention',
+  'No published density of anhydrous soap was found: 1.00 to 1.10 g/mL is taken, of potassium soap 1.02 to 1.12, and plain figures for fat, acid and salts.',
+);
+export const IDEAL_MIXING: Remark = /* @__PURE__ */ note(
+  'ideal-mixing',
+  'Volumes are added up as if nothing shrank on mixing; low is 3.7 % less of water and solvents, what ethanol and water lose. Air that is stirred in is not counted.',
+);
+export const DENSITY_OF_ANOTHER_TEMPERATURE: Remark = /* @__PURE__ */ note(
+  'density-of-another-temperature',
+  'What has no density on file at this temperature counts with that of the nearest; liquids swell by about 1 % for 13 °C.',
+);

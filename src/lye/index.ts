@@ -78,3 +78,4 @@ export {
   type LyeStrengthFromMixingResult,
 } from './lyeStrengthFromMixing.js';
 export { naohFromKoh, naohFromKohSteps, type NaohFromKohInput, type NaohFromKohResult } from './naohFromKoh.js';
+export { waterDensityTo100 } from './waterDensityTo100.js';

@@ -14,6 +14,7 @@ export {
 export { readAmount, type Amount, type AmountInput } from './kinds/amount.js';
 export type { Energy, EnergyInput } from './kinds/energy.js';
 export { readIodineValue, type IodineValue, type IodineValueInput } from './kinds/iodineValue.js';
+export type { MassRatio, MassRatioInput, MassRatioUnit } from './kinds/massRatio.js';
 export type { MolarMassInput } from './kinds/molarMass.js';
 export { readSpiritStrength, type SpiritStrengthInput } from './kinds/spiritStrength.js';
 export type { ChainLength, Unsaturation } from './kinds/structure.js';

@@ -1,3 +1,12 @@
+import {
+  batchVolumeOfSteps,
+  compositionFromSteps,
+  mixtureDensitySteps,
+  ratiosOfSteps,
+  solventDensitySteps,
+  spiritStrengthFromVolumeSteps,
+  totalFattyMatterOfSteps,
+} from '../composition/index.js';
 import { iodineValueFromProfileSteps, saponificationValueFromProfileSteps } from '../fats/index.js';
 import {
   alkaliContentOfSteps,
@@ -33,7 +42,14 @@ export type ExplainedBy =
   | 'alkaliDemandOf'
   | 'planLye'
   | 'soapFromLye'
-  | 'superfatFromLye';
+  | 'superfatFromLye'
+  | 'compositionFrom'
+  | 'ratiosOf'
+  | 'totalFattyMatterOf'
+  | 'batchVolumeOf'
+  | 'solventDensity'
+  | 'mixtureDensity'
+  | 'spiritStrengthFromVolume';
 
 /** Each of these functions by its kernel. */
 const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
@@ -54,6 +70,13 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   planLye: planLyeSteps,
   soapFromLye: soapFromLyeSteps,
   superfatFromLye: superfatFromLyeSteps,
+  compositionFrom: compositionFromSteps,
+  ratiosOf: ratiosOfSteps,
+  totalFattyMatterOf: totalFattyMatterOfSteps,
+  batchVolumeOf: batchVolumeOfSteps,
+  solventDensity: solventDensitySteps,
+  mixtureDensity: mixtureDensitySteps,
+  spiritStrengthFromVolume: spiritStrengthFromVolumeSteps,
 };
 
 /** A result that carries who made it and what from; also one read back from JSON. */

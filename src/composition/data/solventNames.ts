@@ -1,3 +1,5 @@
+import { frozen } from '../../numbers/index.js';
+
 /** What is weighed in beside fats and lye and is a substance on file. */
 export const SOLVENT_IDS = [
   'water',
@@ -17,8 +19,15 @@ export const SOLVENT_IDS = [
 /** Name of a solvent, polyol, sugar or amine on file. */
 export type SolventId = (typeof SOLVENT_IDS)[number];
 
-/** The names that stand on papers for each; ingredient names (INCI) are recalled. */
-export const solventNames: Readonly<Record<SolventId, readonly [name: string, inciName: string]>> = {
+/** A substance on file, by its names. */
+export interface SolventListing {
+  readonly id: SolventId;
+  readonly name: string;
+  /** Ingredient name (INCI), recalled. */
+  readonly inciName: string;
+}
+
+const NAMES: Readonly<Record<SolventId, readonly [name: string, inciName: string]>> = {
   water: ['Water', 'Aqua'],
   ethanol: ['Ethanol', 'Alcohol'],
   '2-propanol': ['2-Propanol', 'Isopropyl Alcohol'],
@@ -32,3 +41,12 @@ export const solventNames: Readonly<Record<SolventId, readonly [name: string, in
   'peg-400': ['Polyethylene glycol 400', 'PEG-8'],
   triethanolamine: ['Triethanolamine', 'Triethanolamine'],
 };
+
+/** The names of one. */
+export function listingOf(id: SolventId): SolventListing {
+  const [name, inciName] = NAMES[id];
+  return frozen({ id, name, inciName });
+}
+
+/** The solvents, polyols and sugars on file, and triethanolamine. */
+export const solvents: readonly SolventListing[] = /* @__PURE__ */ frozen(/* @__PURE__ */ SOLVENT_IDS.map(listingOf));

@@ -4,6 +4,7 @@ import { densityUnits, type DensityUnit } from './density.js';
 import { energyUnits, type EnergyUnit } from './energy.js';
 import { fractionUnits, type FractionUnit } from './fraction.js';
 import { iodineValueUnits, type IodineValueUnit } from './iodineValue.js';
+import { massRatioUnits, type MassRatioUnit } from './massRatio.js';
 import { massUnits, type MassUnit } from './mass.js';
 import { molarMassUnits, type MolarMassUnit } from './molarMass.js';
 import { saponificationValueUnits, type SaponificationValueUnit } from './saponificationValue.js';
@@ -29,6 +30,7 @@ export interface UnitsByKind {
   readonly alkaliContent: AlkaliContentUnit;
   readonly titrant: TitrantUnit;
   readonly iodineValue: IodineValueUnit;
+  readonly massRatio: MassRatioUnit;
   readonly molarMass: MolarMassUnit;
   readonly density: DensityUnit;
   readonly chainLength: ChainLengthUnit;
@@ -50,6 +52,7 @@ export function unitsByKind(): { readonly [K in keyof UnitsByKind]: Units<UnitsB
     alkaliContent: alkaliContentUnits,
     titrant: titrantUnits,
     iodineValue: iodineValueUnits,
+    massRatio: massRatioUnits,
     molarMass: molarMassUnits,
     density: densityUnits,
     chainLength: chainLengthUnits,
