@@ -1,5 +1,14 @@
 import { molarMassOf, type FattyAcid } from '../chemistry/index.js';
 import {
+  compositionFrom,
+  mixtureDensity,
+  ratiosOf,
+  solventDensity,
+  spiritStrengthFromVolume,
+  totalFattyMatterOf,
+  type Composition,
+} from '../composition/index.js';
+import {
   fat,
   fatFromCertificate,
   fatFromProfile,
@@ -27,7 +36,13 @@ import {
   naohFromKoh,
 } from '../lye/index.js';
 import { valueIn, type MassInput, type Quantity, type UnitFor } from '../quantities/index.js';
-import { alkaliDemandOf, planLye, soapFromLye, superfatFromLye } from '../saponification/index.js';
+import {
+  alkaliDemandOf,
+  planLye,
+  soapFromLye,
+  superfatFromLye,
+  type SoapFromLyeResult,
+} from '../saponification/index.js';
 
 /** A fat in a check: the id of a published one, a certificate, or a profile. */
 export type CheckFat =
@@ -40,6 +55,12 @@ export interface CheckCharge {
   readonly fat: CheckFat;
   readonly mass: MassInput;
 }
+
+/** Fats and lye of a check. */
+type CheckSoap = Omit<Parameters<typeof soapFromLye>[0], 'fats'> & { readonly fats: readonly CheckCharge[] };
+
+/** A whole pot of a check: fats and lye, and what is added. */
+type CheckPot = Omit<Parameters<typeof compositionFrom>[0], 'soap'> & { readonly soap: CheckSoap };
 
 /** What each tested function is given in a check: its own input, with fats as plain data. */
 export interface CallInputs {
@@ -65,7 +86,13 @@ export interface CallInputs {
   readonly superfatFromLye: Omit<Parameters<typeof superfatFromLye>[0], 'fats'> & {
     readonly fats: readonly CheckCharge[];
   };
-  readonly soapFromLye: Omit<Parameters<typeof soapFromLye>[0], 'fats'> & { readonly fats: readonly CheckCharge[] };
+  readonly soapFromLye: CheckSoap;
+  readonly compositionFrom: CheckPot;
+  readonly ratiosOf: CheckPot;
+  readonly totalFattyMatterOf: CheckPot;
+  readonly solventDensity: Parameters<typeof solventDensity>[0];
+  readonly mixtureDensity: Parameters<typeof mixtureDensity>[0];
+  readonly spiritStrengthFromVolume: Parameters<typeof spiritStrengthFromVolume>[0];
 }
 
 /** Name of a function that checks test. */
@@ -93,12 +120,26 @@ const calls: { readonly [C in CallName]: (inputs: CallInputs[C]) => unknown } = 
   alkaliDemandOf: ({ charge }) => alkaliDemandOf(charge.map(weighed)),
   planLye: (inputs) => planLye({ ...inputs, fats: inputs.fats.map(weighed) }),
   superfatFromLye: (inputs) => superfatFromLye({ ...inputs, fats: inputs.fats.map(weighed) }),
-  soapFromLye: (inputs) => soapFromLye({ ...inputs, fats: inputs.fats.map(weighed) }),
+  soapFromLye: made,
+  compositionFrom: composed,
+  ratiosOf: (inputs) => ratiosOf(composed(inputs)),
+  totalFattyMatterOf: (inputs) => totalFattyMatterOf(composed(inputs)),
+  solventDensity,
+  mixtureDensity,
+  spiritStrengthFromVolume,
 };
 
 /** The result of the function that a check names, given its inputs. */
 export function resultOf<C extends CallName>(call: C, inputs: CallInputs[C]): unknown {
   return calls[call](inputs);
+}
+
+function made(inputs: CheckSoap): SoapFromLyeResult {
+  return soapFromLye({ ...inputs, fats: inputs.fats.map(weighed) });
+}
+
+function composed(inputs: CheckPot): Composition {
+  return compositionFrom({ ...inputs, soap: made(inputs.soap) });
 }
 
 function weighed(part: CheckCharge): { readonly fat: Fat; readonly mass: MassInput } {

@@ -1,14 +1,17 @@
 import type { CheckValue } from './checkValue.js';
 import { chemistryChecks } from './data/chemistry.js';
+import { fattyMatterChecks } from './data/fattyMatter.js';
 import { handbookFatChecks } from './data/handbookFats.js';
 import { hydrometerChecks } from './data/hydrometer.js';
 import { lyeChecks } from './data/lye.js';
 import { lyeBenchChecks } from './data/lyeBench.js';
 import { lyeDensityChecks } from './data/lyeDensities.js';
+import { printedCompositionChecks } from './data/printedCompositions.js';
 import { printedRecipeChecks } from './data/printedRecipes.js';
 import { quantityChecks } from './data/quantities.js';
 import { sampledFatChecks } from './data/sampledFats.js';
 import { saponificationChecks } from './data/saponification.js';
+import { solventDensityChecks } from './data/solventDensities.js';
 import { soapYieldChecks } from './data/soapYields.js';
 import { standardRangeChecks } from './data/standardRanges.js';
 
@@ -40,6 +43,9 @@ export function checkValues(): readonly CheckValue[] {
     ...saponificationChecks,
     ...soapYieldChecks,
     ...printedRecipeChecks,
+    ...solventDensityChecks(),
+    ...printedCompositionChecks(),
+    ...fattyMatterChecks(),
   ];
   return all;
 }

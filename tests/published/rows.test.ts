@@ -2,15 +2,18 @@ import { Decimal } from 'decimal.js';
 import { describe, expect, it } from 'vitest';
 import { checkValues, knownDisagreements } from 'laurate/check-values';
 import { chemistryChecks } from '../../src/checkValues/data/chemistry.js';
+import { fattyMatterChecks } from '../../src/checkValues/data/fattyMatter.js';
 import { handbookFatChecks } from '../../src/checkValues/data/handbookFats.js';
 import { hydrometerChecks } from '../../src/checkValues/data/hydrometer.js';
 import { lyeChecks } from '../../src/checkValues/data/lye.js';
 import { lyeBenchChecks } from '../../src/checkValues/data/lyeBench.js';
 import { lyeDensityChecks } from '../../src/checkValues/data/lyeDensities.js';
+import { printedCompositionChecks } from '../../src/checkValues/data/printedCompositions.js';
 import { printedRecipeChecks } from '../../src/checkValues/data/printedRecipes.js';
 import { quantityChecks } from '../../src/checkValues/data/quantities.js';
 import { sampledFatChecks } from '../../src/checkValues/data/sampledFats.js';
 import { saponificationChecks } from '../../src/checkValues/data/saponification.js';
+import { solventDensityChecks } from '../../src/checkValues/data/solventDensities.js';
 import { soapYieldChecks } from '../../src/checkValues/data/soapYields.js';
 import { standardRangeChecks } from '../../src/checkValues/data/standardRanges.js';
 import { sources } from '../../src/sources/index.js';
@@ -30,6 +33,9 @@ describe('the rows', () => {
       saponification: saponificationChecks.length,
       soapYields: soapYieldChecks.length,
       printedRecipes: printedRecipeChecks.length,
+      solventDensities: solventDensityChecks().length,
+      printedCompositions: printedCompositionChecks().length,
+      fattyMatter: fattyMatterChecks().length,
     };
     expect(counts).toEqual({
       quantities: 6,
@@ -44,6 +50,9 @@ describe('the rows', () => {
       saponification: 47,
       soapYields: 18,
       printedRecipes: 93,
+      solventDensities: 257,
+      printedCompositions: 202,
+      fattyMatter: 6,
     });
     expect(checkValues()).toHaveLength(Object.values(counts).reduce((sum, count) => sum + count, 0));
   });

@@ -125,6 +125,33 @@ const CAUSES: readonly (readonly [RegExp, Cause])[] = [
   [/^a tenth of one per cent$/, (row) => new Decimal(row.expected).times('0.001')],
   [/^whole-number molar masses in the balance$/, balanceShift],
   [/^exact: masses only$/, () => new Decimal(0)],
+  // tests/composition/mixtureTables.test.ts holds the tables to these
+  [/^stated error between the rows of glycerol$/, () => new Decimal('0.0002')],
+  [/^stated error between the rows of sucrose$/, () => new Decimal('0.0001')],
+  [
+    /^weighing in air, and stated error between the rows of glycerol$/,
+    (row) => new Decimal(row.printed).minus(1).times('0.0012').plus('0.0002'),
+  ],
+  [
+    /^volumes at 60 °F for 20 °C, between which ethanol swells by ([\d.]+) percent$/,
+    (row, percent) => new Decimal(row.printed).times(percent).div(100),
+  ],
+  [
+    /^half a last digit of (\d+) figures that add up to 100$/,
+    (row, count) => lastDigit(row.printed).div(2).times(count),
+  ],
+  [
+    /([\d./]+) for ([\d./]+) on (\d+) of a hundred parts$/,
+    (_, used, ours, parts) => fraction(used).div(fraction(ours)).minus(1).times(parts),
+  ],
+  [
+    /^quotient of ([\d.]+) and ([\d.]+), each within ([\d.]+)$/,
+    (_, above, below, each) => new Decimal(above).div(below).plus(1).times(each).div(below),
+  ],
+  [
+    /^glyceryl residue ([\d.]+) for ([\d.]+) in ([\d.]+)$/,
+    (_, used, ours, molarMass) => new Decimal(ours).minus(used).times(100).div(molarMass),
+  ],
 ];
 
 /** The same for bounds: a part must hold for the end that it moves most. */
