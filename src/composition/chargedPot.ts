@@ -135,14 +135,13 @@ const spiritOf = (grams: Grams): Decimal => SPIRITS.reduce((sum, spirit) => sum.
 function beforeLoss(
   { soap, additions }: Pot,
   place: Place,
-): { readonly grams: Grams; readonly made: Products; readonly carbonDioxide: Decimal } {
+): { readonly grams: Grams; readonly made: Products } & Pick<PotContents, 'glycerol' | 'carbonDioxide'> {
   const made = soap.at(place);
   const of = made.grams;
   const grams: Grams = {
     ...(Object.fromEntries(COMPONENTS.map((name) => [name, ZERO])) as Grams),
     soapSodium: of.soapSodium,
     soapPotassium: of.soapPotassium,
-    glycerol: of.glycerol,
     water: of.water,
     freeFat: of.freeFat,
     freeAcid: of.freeAcid,
@@ -165,11 +164,13 @@ function beforeLoss(
     grams[component] = grams[component].plus(pure);
     grams[rest] = grams[rest].plus(mass.minus(pure));
   }
-  return { grams, made, carbonDioxide: of.carbonDioxide };
+  const added = grams.glycerol;
+  grams.glycerol = added.plus(of.glycerol);
+  return { grams, made, glycerol: { formed: of.glycerol, added }, carbonDioxide: of.carbonDioxide };
 }
 
 function contentsAt(pot: Pot, place: Place): PotContents {
-  const { grams, made, carbonDioxide } = beforeLoss(pot, place);
+  const { grams, made, glycerol, carbonDioxide } = beforeLoss(pot, place);
   const kept = pot.charge.minus(carbonDioxide);
   const spirit = spiritOf(grams);
   const gone = goneAt(pot.loss, { water: grams.water, spirit, all: kept }, place);
@@ -185,7 +186,7 @@ function contentsAt(pot: Pot, place: Place): PotContents {
   return {
     grams,
     all: kept.minus(gone.water).minus(gone.spirit),
-    glycerol: { formed: made.grams.glycerol, added: grams.glycerol.minus(made.grams.glycerol) },
+    glycerol,
     gone,
     carbonDioxide,
     causticAsNaoh: freeNaoh.plus(freeKoh.times(hydroxideMolarMass('naoh')).div(hydroxideMolarMass('koh'))),

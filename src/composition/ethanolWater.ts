@@ -42,8 +42,8 @@ export function ethanolWaterDensity(share: Decimal, celsius: Decimal): Decimal {
 }
 
 const AT_20 = /* @__PURE__ */ new Decimal(20);
-/** Ten are enough for 34 digits. */
-const MOST_ROUNDS = 20;
+/** What rounding leaves of the polynomial is smaller; steps beyond it lead nowhere. */
+const FINEST = '1e-28';
 
 /**
  * Share of ethanol by mass, from 0 to 1, of its share by volume at 20 °C: the p with `p·ρ(p) = v·ρ(1)`.
@@ -54,10 +54,10 @@ export function ethanolShareFromVolume(volumeShare: Decimal): Decimal {
   const aim = volumeShare.times(ethanolWaterDensity(ONE, AT_20));
   let [before, missBefore] = [ZERO, aim.neg()];
   let share = volumeShare;
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+  for (let step = ONE; step.abs().gt(FINEST); ) {
     const miss = share.times(ethanolWaterDensity(share, AT_20)).minus(aim);
     if (miss.eq(missBefore)) break;
-    const step = miss.times(share.minus(before)).div(miss.minus(missBefore));
+    step = miss.times(share.minus(before)).div(miss.minus(missBefore));
     [before, missBefore] = [share, miss];
     share = Decimal.min(share.minus(step), ONE);
   }

@@ -1,11 +1,13 @@
 /** Every public function with inputs it takes: what the laws across layers are tried on. */
 import * as laurate from 'laurate';
-import { publishedRecordOf, workingOf } from 'laurate/reports';
+import { publishedRecordOf, solventRecordOf, workingOf } from 'laurate/reports';
 import { throughJson } from './exact.js';
 
 const {
   alkaliContentOf,
   alkaliDemandOf,
+  batchVolumeOf,
+  compositionFrom,
   fat,
   fatFromBlend,
   fatFromCertificate,
@@ -22,18 +24,24 @@ const {
   lyeTemperatureFromDissolving,
   lyeStrengthFromMixing,
   mapEstimate,
+  mixtureDensity,
   molarMassOf,
   naohFromKoh,
   planLye,
   profileSummaryOf,
+  ratiosOf,
   readFat,
   roundToStep,
   saponificationValueFromProfile,
   saponificationValueOf,
   soapFromLye,
+  solvent,
+  solventDensity,
   sources,
+  spiritStrengthFromVolume,
   splitToStep,
   superfatFromLye,
+  totalFattyMatterOf,
   triglycerideOf,
   valueIn,
 } = laurate;
@@ -81,6 +89,24 @@ const stored = [
   { fat: throughJson(blend), mass: { oz: 3 } },
 ];
 const target = { superfat: { percent: 3 } };
+// the least that takes every path: a composition is worked through again wherever it is read
+const dry = fatFromCertificate({ name: 'Dry', kind: 'triglyceride', saponificationValue: { mgKohPerG: 200 } });
+const made = soapFromLye({
+  fats: [{ fat: dry, mass: { g: 500 } }],
+  lye: [{ alkali: 'naoh', mass: { g: 140 }, solution }],
+});
+const { by, given } = made;
+const pot = {
+  soap: { by, given },
+  additions: [
+    { solvent: 'ethanol', mass: { kg: '0.2' }, assay: { percentByVolume: 96 } },
+    { solvent: 'triethanolamine', mass: { g: 20 }, assay: { low: { percent: 85 }, high: { percent: 99 } } },
+    { name: 'Colour', mass: { g: 2 } },
+  ],
+  evaporated: { g: 30 },
+} as const;
+const { by: composedBy, given: composedOf } = compositionFrom(pot);
+const composition = { by: composedBy, given: composedOf };
 
 /** Every public function but the class of errors, `isCalculationError` and `toJson`, which calculate nothing. */
 export const examples: readonly Example[] = [
@@ -212,8 +238,42 @@ export const examples: readonly Example[] = [
       },
     ],
   ),
+  example(
+    'compositionFrom',
+    compositionFrom,
+    [pot],
+    [
+      {
+soap: throughJson(made) as laurate.MadeSoap,
+        additions: [
+          { solvent: 'ethanol', mass: { g: 20 }, assay: { low: { percent: 90 }, high: { percent: 95 } } },
+          { solvent: '2-propanol', mass: { g: 20 }, assay: { percent: 99 } },
+          { solvent: 'sucrose', mass: { oz: 1 }, assay: { fraction: '0.997' } },
+          { solvent: 'water', mass: { g: 20 } },
+          { salt: 'Sodium chloride', mass: { g: 1 } },
+        ],
+        potMass: { g: 690 },
+        spiritShareOfLoss: { low: { percent: 10 }, high: { percent: 50 } },
+      },
+    ],
+  ),
+  example('ratiosOf', ratiosOf, [composition]),
+  example('totalFattyMatterOf', totalFattyMatterOf, [throughJson(composition)]),
+  example('batchVolumeOf', batchVolumeOf, [{ composition, temperature: { fahrenheit: 68 } }]),
+  example('solvent', solvent, ['ethanol'], ['sorbitol'], ['peg-400'], ['water']),
+  example('solventDensity', solventDensity, [{ solvent: 'glycerol', temperature: { celsius: 62 } }], [{ solvent: 'water', temperature: { celsius: 4 } }], [{ solvent: 'sucrose', temperature: { celsius: 17 } }]),
+  example(
+    'mixtureDensity',
+    mixtureDensity,
+    [{ solvent: 'glycerol', share: { percent: 85 }, temperature: { celsius: 25 } }],
+    [{ solvent: 'propylene-glycol', share: { fraction: '0.35' }, temperature: { fahrenheit: 86 } }],
+    [{ solvent: 'ethanol', share: { percent: 40 }, temperature: { celsius: -10 } }],
+    [{ solvent: 'sucrose', share: { percent: 65 }, temperature: { celsius: 20 } }],
+  ),
+  example('spiritStrengthFromVolume', spiritStrengthFromVolume, [{ strength: { percentByVolume: 96 } }]),
   example('workingOf', workingOf, [throughJson(naohFromKoh({ koh: { g: 100 }, kohAssay: { percent: 90 }, naohAssay: { percent: 98 } }))]),
   example('publishedRecordOf', publishedRecordOf, ['coconut-oil']),
+  example('solventRecordOf', solventRecordOf, ['ethanol'], ['1-3-butanediol']),
 ]; // prettier-ignore
 
 /** Results of all examples, each under the name of its function. */

@@ -31,10 +31,12 @@ describe.each(explained)('%s, run again on what was given', (_by, result) => {
   });
 });
 
-it('results with `by` and `given` are those of seventeen functions', () => {
+it('results with `by` and `given` are those of twenty-four functions', () => {
   expect([...new Set(explained.map(([by]) => by))].sort()).toEqual([
     'alkaliContentOf',
     'alkaliDemandOf',
+    'batchVolumeOf',
+    'compositionFrom',
     'dilutedLye',
     'hydroxideFromOxideGrade',
     'iodineValueFromProfile',
@@ -45,11 +47,16 @@ it('results with `by` and `given` are those of seventeen functions', () => {
     'lyeStrengthFromDensity',
     'lyeStrengthFromMixing',
     'lyeTemperatureFromDissolving',
+    'mixtureDensity',
     'naohFromKoh',
     'planLye',
+    'ratiosOf',
     'saponificationValueFromProfile',
     'soapFromLye',
+    'solventDensity',
+    'spiritStrengthFromVolume',
     'superfatFromLye',
+    'totalFattyMatterOf',
   ]);
 });
 

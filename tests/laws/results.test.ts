@@ -54,12 +54,27 @@ describe('quantities', () => {
   it('are found in all results that have any', () => {
     const without = results.filter(([, result]) => quantitiesIn(result).length === 0).map(([name]) => name);
     // names of publications; a bare number asked for; steps and cells, which carry their unit as a word
-    expect([...new Set(without)].sort()).toEqual(['publishedRecordOf', 'sources', 'valueIn', 'workingOf']);
+    expect([...new Set(without)].sort()).toEqual([
+      'publishedRecordOf',
+      'solventRecordOf',
+      'sources',
+      'valueIn',
+      'workingOf',
+    ]);
   });
 });
 
 describe('basis, edition and cautions', () => {
-  const plain = ['sources', 'mapEstimate', 'roundToStep', 'splitToStep', 'valueIn', 'workingOf', 'publishedRecordOf'];
+  const plain = [
+    'sources',
+    'mapEstimate',
+    'roundToStep',
+    'splitToStep',
+    'valueIn',
+    'workingOf',
+    'publishedRecordOf',
+    'solventRecordOf',
+  ];
   const based = results.filter(([name]) => !plain.includes(name)) as [
     string,
     { basis: readonly SourceId[]; edition: string; cautions?: readonly laurate.Remark[]; notes?: readonly laurate.Remark[] },
@@ -83,6 +98,7 @@ describe('basis, edition and cautions', () => {
     const cautioned = based.filter(([, { cautions }]) => cautions !== undefined);
     for (const [, { cautions }] of cautioned) expect(cautions?.[0]?.code).toBe('caustic-burns');
     expect([...new Set(cautioned.map(([name]) => name))].sort()).toEqual([
+      'compositionFrom',
       'dilutedLye',
       'kohFromNaoh',
       'lyeDensity',

@@ -56,6 +56,7 @@ const FACTORS: readonly (readonly [Kind, string, string, string])[] = [
   ['alkaliContent', 'percentNa2o', '1', '1.290662966488649381242033592023105'], // 2 · 39.997/61.979
   ['titrant', 'eqPerL', '1', '1'],
   ['iodineValue', 'gI2Per100g', '1', '1'],
+  ['massRatio', 'partsPerPart', '1', '1'],
   ['molarMass', 'gPerMol', '1', '1'],
   ['density', 'gPerML', '1', '1'],
   ['density', 'kgPerM3', '998.2', '0.9982'],
@@ -188,6 +189,7 @@ const CANONICAL: readonly string[] = [
   'gI2Per100g',
   'gPerMol',
   'gPerML',
+  'partsPerPart',
   'carbonsPerAcid',
   'doubleBondsPerAcid',
 ];
