@@ -57,10 +57,10 @@ export interface CheckCharge {
 }
 
 /** Fats and lye of a check. */
-type CheckSoap = Omit<Parameters<typeof soapFromLye>[0], 'fats'> & { readonly fats: readonly CheckCharge[] };
+export type CheckSoap = Omit<Parameters<typeof soapFromLye>[0], 'fats'> & { readonly fats: readonly CheckCharge[] };
 
 /** A whole pot of a check: fats and lye, and what is added. */
-type CheckPot = Omit<Parameters<typeof compositionFrom>[0], 'soap'> & { readonly soap: CheckSoap };
+export type CheckPot = Omit<Parameters<typeof compositionFrom>[0], 'soap'> & { readonly soap: CheckSoap };
 
 /** What each tested function is given in a check: its own input, with fats as plain data. */
 export interface CallInputs {

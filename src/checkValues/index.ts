@@ -4,7 +4,7 @@
  * @module laurate/check-values
  */
 
-export type { CallInputs, CallName, CheckCharge, CheckFat } from './calls.js';
+export type { CallInputs, CallName, CheckCharge, CheckFat, CheckPot, CheckSoap } from './calls.js';
 export type { BoundsCheck, CheckBase, CheckValue, FigureCheck, InsideCheck, RangeCheck } from './checkValue.js';
 export { checkValues } from './checkValues.js';
 export { knownDisagreements } from './knownDisagreements.js';

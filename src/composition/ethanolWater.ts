@@ -54,7 +54,7 @@ export function ethanolShareFromVolume(volumeShare: Decimal): Decimal {
   const aim = volumeShare.times(ethanolWaterDensity(ONE, AT_20));
   let [before, missBefore] = [ZERO, aim.neg()];
   let share = volumeShare;
-  for (let step = ONE; step.abs().gt(FINEST); ) {
+  for (let step = ONE; step.abs().gt(FINEST);) {
     const miss = share.times(ethanolWaterDensity(share, AT_20)).minus(aim);
     if (miss.eq(missBefore)) break;
     step = miss.times(share.minus(before)).div(miss.minus(missBefore));

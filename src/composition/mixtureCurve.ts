@@ -13,6 +13,7 @@ import { pureDensity } from './pureDensity.js';
 
 /** What is on file mixed with water. */
 export const MIXED_SOLVENTS = ['glycerol', 'propylene-glycol', 'ethanol', 'sucrose'] as const;
+/** A substance whose mixtures with water are on file. */
 export type MixedSolvent = (typeof MIXED_SOLVENTS)[number];
 
 /** Density of a substance with water by share and temperature, within limits. */

@@ -58,24 +58,26 @@ export function ratiosOf(composition: MadeComposition): Ratios {
   return ratiosOfSteps(composition);
 }
 
-const PARTS: Readonly<Record<PotPart, readonly ComponentName[]>> = {
+/** The components of each part; a function, so that a bundle that asks for no ratios does not carry it. */
+const componentsOf = (): Readonly<Record<PotPart, readonly ComponentName[]>> => ({
   soap: SOAPS,
   polyol: POLYOLS,
   sugar: SUGARS,
   spirit: SPIRITS,
   clearingAgents: [...POLYOLS, ...SUGARS, ...SPIRITS],
   water: ['water'],
-};
+});
 const PART_NAMES = ['soap', 'polyol', 'sugar', 'spirit', 'clearingAgents', 'water'] as const;
 
 /** The kernel, with room for the working. */
 export function ratiosOfSteps(composition: MadeComposition, steps?: Steps): Ratios {
   const pot = readComposition('composition', composition);
+  const components = componentsOf();
   const ratios = extremesOf(pot.dimensions, (place) => {
     const { grams, all, turning } = pot.at(place);
     const sum = (names: readonly ComponentName[]): Decimal =>
       names.reduce((total, name) => total.plus(grams[name]), ZERO);
-    const part = mapParts((name) => sum(PARTS[name]));
+    const part = mapParts((name) => sum(components[name]));
     return {
       figures: {
         polyolPerSoap: part.polyol.div(part.soap),

@@ -113,7 +113,7 @@ function boundsOf({ box, additions, gone, split }: Pot): Readonly<Record<string,
         ? []
         : [[name, [found.low.partsPerPart.toNumber(), found.high.partsPerPart.toNumber()]]];
     }),
-  ]) as Readonly<Record<string, Span>>;
+  ]);
 }
 
 const lots: fc.Arbitrary<Span> = fc.constantFrom<Span>([190, 198], [248, 265], [193, 193]);

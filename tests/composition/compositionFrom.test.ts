@@ -250,7 +250,7 @@ describe('compositionFrom: laws', () => {
     fc.assert(
       fc.property(additions, (some) => {
         const halves = some.flatMap((one): AdditionInput[] => {
-          const half = { ...one, mass: { g: `${String((one.mass as { g: number }).g / 2)}` } };
+          const half = { ...one, mass: { g: String((one.mass as { g: number }).g / 2) } };
           return [half, half];
         });
         const [one, turned, halved] = [some, [...some].reverse(), halves].map(

@@ -1,6 +1,7 @@
 import { compositionFrom, fat, soapFromLye, solvent, solventDensity, solvents, sources, type SolventId } from 'laurate';
 import { solventRecordOf } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
+import { SOLVENT_IDS } from '../../src/composition/index.js';
 import { solventNotes } from '../../src/composition/data/solventRecords.js';
 import { throughJson } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
@@ -64,7 +65,8 @@ describe('solvents: laws', () => {
     }
   }); // prettier-ignore
 
-  it('no two have one component', () => {
+  it('are those that additions may be, and no two have one component', () => {
+    expect(solvents.map(({ id }) => id)).toEqual(SOLVENT_IDS);
     expect(new Set(solvents.map(({ id }) => solvent(id).component)).size).toBe(solvents.length);
   });
 

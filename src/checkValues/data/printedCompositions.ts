@@ -4,7 +4,7 @@ import type { FatKind } from '../../fats/index.js';
 import type { LyeChargeInput } from '../../lye/index.js';
 import type { MassInput } from '../../quantities/index.js';
 import type { SourceId } from '../../sources/index.js';
-import type { CheckCharge } from '../calls.js';
+import type { CallInputs, CheckCharge } from '../calls.js';
 import type { CheckValue } from '../checkValue.js';
 
 /** A figure of the finished soap, percent of the whole charge with nothing evaporated. */
@@ -546,9 +546,16 @@ function toleranceOf(finished: PrintedComposition['finished'], figure: Figure): 
   };
 }
 
-function finishedChecks({ id, source, where, finished, ratios, ...charge }: PrintedComposition): readonly CheckValue[] {
-  const { fats, lye, water, additions } = charge;
-  const inputs = { soap: { fats, lye, ...(water === undefined ? {} : { water }) }, additions };
+type Inputs = CallInputs['compositionFrom'];
+
+const inputsOf = ({ fats, lye, water, additions }: PrintedComposition): Inputs => ({
+  soap: { fats, lye, ...(water === undefined ? {} : { water }) },
+  additions,
+});
+
+function finishedChecks(composition: PrintedComposition): readonly CheckValue[] {
+  const { id, source, where, finished } = composition;
+  const inputs = inputsOf(composition);
   return (Object.entries(finished) as [Figure, string][]).map(([figure, printed]) => {
     const row = {
       id: `${id}-finished-${DASHED[figure] ?? figure}`,
@@ -567,8 +574,8 @@ function finishedChecks({ id, source, where, finished, ratios, ...charge }: Prin
 }
 
 /** A quotient of two figures of the finished soap, each off by as much as the greatest of them may be. */
-function ratioChecks({ id, source, where, finished, ratios, ...charge }: PrintedComposition): readonly CheckValue[] {
-  const { fats, lye, water, additions } = charge;
+function ratioChecks(composition: PrintedComposition): readonly CheckValue[] {
+  const { id, source, where, finished, ratios } = composition;
   const of = (...figures: readonly Figure[]): Decimal =>
     figures.reduce((sum, figure) => sum.plus(finished[figure] ?? 0), new Decimal(0));
   const parts = {
@@ -584,7 +591,7 @@ function ratioChecks({ id, source, where, finished, ratios, ...charge }: Printed
     return {
       id: `${id}-${DASHED[result] ?? result}`,
       call: 'ratiosOf',
-      inputs: { soap: { fats, lye, ...(water === undefined ? {} : { water }) }, additions },
+      inputs: inputsOf(composition),
       result: `${result}.likely`,
       printed: ratios[result],
       expected: ratios[result],
