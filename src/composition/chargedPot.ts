@@ -177,9 +177,8 @@ function contentsAt(pot: Pot, place: Place): PotContents {
   grams.water = grams.water.minus(gone.water);
   if (!gone.spirit.isZero()) {
     // two spirits leave in the proportion they are there, a convention
-    const left = ONE.minus(gone.spirit.div(spirit));
-    grams.isopropanol = grams.isopropanol.times(left);
-    grams.ethanol = spirit.minus(gone.spirit).minus(grams.isopropanol);
+    const left = spirit.minus(gone.spirit);
+    for (const name of SPIRITS) grams[name] = left.times(grams[name].div(spirit));
   }
   const metal = (name: string): Decimal => molarMass(name).minus(molarMass('H'));
   const { freeNaoh, freeKoh, soapSodium, soapPotassium } = made.grams;

@@ -95,7 +95,8 @@ export function goneAt(loss: Loss, pot: Volatile, place: Place): Gone {
     loss.spiritShare === undefined
       ? least.plus(most.minus(least).times(valueAt(FROM_WATER_TO_SPIRIT, place, 'loss')))
       : held(grams.times(valueAt(loss.spiritShare, place, 'loss')), least, most);
-  return { water: grams.minus(spirit), spirit };
+  // what rounding leaves must not take more water than there is
+  return { water: Decimal.min(grams.minus(spirit), pot.water), spirit };
 }
 
 /**

@@ -177,7 +177,7 @@ describe('bounds of a composition', () => {
           }
         },
       ),
-      { numRuns: 150 },
+      { numRuns: 40 },
     );
   });
 

@@ -145,6 +145,20 @@ describe('compositionFrom: worked by hand', () => {
     expect(codes(notes)).toContain('spirits-leave-in-proportion');
   });
 
+  it('one spirit leaves nothing of another, and all gone is nothing left, to the last digit', () => {
+    const third = { percent: '33.3333333333' };
+    const isopropanol = { solvent: '2-propanol', mass: { g: 7 }, assay: third } as const;
+    const some = compose([isopropanol], { evaporated: { g: 1 }, spiritShareOfLoss: third });
+    expect(some.components.ethanol.mass.likely.g.toString()).toBe('0');
+    expect(some.components.isopropanol.mass.likely.g.toString()).toBe('1.999999999998'); // 7 thirds less a third
+    const both = compose([isopropanol, { solvent: 'ethanol', mass: { g: 3 }, assay: third }], {
+      evaporated: { g: 210 }, // 200 g of water and 10 of spirit and its water
+    });
+    for (const name of ['ethanol', 'isopropanol', 'water'] as const) {
+      expect(both.components[name].mass.likely.g.toString()).toBe('0');
+    }
+  });
+
   it('counts carbon dioxide as gone', () => {
     const acid = fatFromCertificate({
       name: 'Stearic acid',

@@ -100,7 +100,7 @@ const pot = {
   soap: { by, given },
   additions: [
     { solvent: 'ethanol', mass: { kg: '0.2' }, assay: { percentByVolume: 96 } },
-    { solvent: 'triethanolamine', mass: { g: 20 }, assay: { low: { percent: 85 }, high: { percent: 99 } } },
+    { solvent: 'triethanolamine', mass: { g: 20 }, assay: { percent: 85 } },
     { name: 'Colour', mass: { g: 2 } },
   ],
   evaporated: { g: 30 },
@@ -244,9 +244,9 @@ export const examples: readonly Example[] = [
     [pot],
     [
       {
-soap: throughJson(made) as laurate.MadeSoap,
+soap: throughJson({ by, given }) as laurate.MadeSoap,
         additions: [
-          { solvent: 'ethanol', mass: { g: 20 }, assay: { low: { percent: 90 }, high: { percent: 95 } } },
+          { solvent: 'ethanol', mass: { g: 20 }, assay: { percent: 90 } },
           { solvent: '2-propanol', mass: { g: 20 }, assay: { percent: 99 } },
           { solvent: 'sucrose', mass: { oz: 1 }, assay: { fraction: '0.997' } },
           { solvent: 'water', mass: { g: 20 } },

@@ -43,7 +43,7 @@ function fat(name: string, kind: FatKind, mgKohPerG: string, mass: MassInput): C
  * stearic acid and rosin recalled); strengths of lye are those of the tables of the same books. Alcohol without a strength
  * is taken as 95 % by volume, 92.4 % by mass; spirit of the German pharmacopoeia as 86 %, rectified spirit as 84 %.
  */
-const PRINTED: readonly PrintedComposition[] = [
+const printedCharges = (): readonly PrintedComposition[] => [
   {
     id: 'thomssen-cold-typical',
     source: 'thomssen-1922',
@@ -607,5 +607,5 @@ function ratioChecks(composition: PrintedComposition): readonly CheckValue[] {
 
 /** Printed charges of clear soaps, and of others to compare, against what they come to. */
 export function printedCompositionChecks(): readonly CheckValue[] {
-  return PRINTED.flatMap((one) => [...finishedChecks(one), ...ratioChecks(one)]);
+  return printedCharges().flatMap((one) => [...finishedChecks(one), ...ratioChecks(one)]);
 }
