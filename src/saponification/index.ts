@@ -20,7 +20,7 @@ export {
   type PlanLyeInput,
   type PlannedLye,
 } from './planLye.js';
-export type { GivenTarget, LyeTarget } from './target.js';
+export { readTarget, type GivenTarget, type LyeTarget } from './target.js';
 export type { Product } from './reaction.js';
 export { soapFromLye, soapFromLyeSteps, type SoapFromLyeInput, type SoapFromLyeResult } from './soapFromLye.js';
 export {

@@ -1,0 +1,1 @@
+export { SOLVENT_IDS, type SolventId } from './data/solventNames.js';
