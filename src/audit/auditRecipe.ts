@@ -21,6 +21,7 @@ import { freeCausticFinding } from './checks/freeCaustic.js';
 import { kohShareFinding } from './checks/kohShare.js';
 import { waterPerAlkaliFinding, waterPerFatFinding } from './checks/lyeWater.js';
 import { notJudgedFindings, unreadableFindings } from './checks/reading.js';
+import { ownValuesFinding } from './checks/ownValues.js';
 import { saponificationValueFindings } from './checks/saponificationValues.js';
 import { shareFindings } from './checks/shares.js';
 import { strengthFinding } from './checks/strength.js';
@@ -134,10 +135,17 @@ function judged(pot: Pot, parts: RecipeParts, limit: AlkaliContent): readonly Fi
     return first ? slipsOfCharge(pot, parts) : [];
   };
   const lye = pot.isAllLye && pot.lye.length > 0;
-  return [
+  const superfat = claimed.superfat ?? target?.superfat;
+  const ofLots = [
     freeCausticFinding(pot, limit, slips),
     claimed.superfat && superfatFinding(pot, 'claimed.superfat', claimed.superfat, slips),
     target?.superfat && superfatFinding(pot, 'target.superfat', target.superfat, slips),
+  ].flatMap((finding) => finding ?? []);
+  // where no lot explains the superfat, that its own values do not either goes without saying
+  const isContradicted = ofLots.some(({ code }) => code === 'superfat-contradicted' || code === 'target-missed');
+  return [
+    ...ofLots,
+    superfat && !isContradicted && ownValuesFinding(pot, superfat, slips),
     ...saponificationValueFindings(pot),
     ...shareFindings(pot),
     lye && claimed.strength && strengthFinding(pot, claimed.strength),

@@ -14,6 +14,7 @@ export type FindingCode =
   | 'worst-case'
   | 'superfat-contradicted'
   | 'target-missed'
+  | 'own-values-contradicted'
   | 'saponification-value-contradicted'
   | 'share-contradicted'
   | 'strength-contradicted'

@@ -18,8 +18,8 @@ export interface PotFat {
   readonly grams: Printed;
   /** Hydroxide that splits it, mol, over its lots. */
   readonly demand: Estimate<Decimal> | undefined;
-  /** The same with the value that the recipe claims. */
-  readonly ownDemand: Decimal | undefined;
+  /** The same with the value that the recipe claims, to its last digit. */
+  readonly ownDemand: Span | undefined;
   readonly claimed: FatRow['claimed'];
 }
 
@@ -112,8 +112,9 @@ function potFat({ path, row: { named, fat, mass, claimed } }: Row<FatRow>): PotF
   const grams = printedMass(mass);
   const name = fat?.name ?? (typeof named === 'string' ? named : 'a fat');
   const value = claimed.saponificationValue;
-  const own = value === undefined ? undefined : printedQuantity(value, unitsByKind().saponificationValue).value;
-  const used = fat ?? (own === undefined || own.lt(20) || own.gt(700) ? undefined : ofClaimedValue(name, own));
+  const own = value === undefined ? undefined : printedQuantity(value, unitsByKind().saponificationValue);
+  const used =
+    fat ?? (own === undefined || own.value.lt(20) || own.value.gt(700) ? undefined : ofClaimedValue(name, own.value));
   return {
     path,
     name,
@@ -121,9 +122,14 @@ function potFat({ path, row: { named, fat, mass, claimed } }: Row<FatRow>): PotF
     isKnown: fat !== undefined,
     grams,
     demand: used === undefined ? undefined : demandOf(used, grams.value),
-    ownDemand: own?.times(grams.value).div(molarMass('KOH').times(1000)),
+    ownDemand: own === undefined ? undefined : ownDemandOf(own, grams.value),
     claimed,
   };
+}
+
+function ownDemandOf({ low, value, high }: Printed, grams: Decimal): Span {
+  const mol = (mgKohPerG: Decimal): Decimal => mgKohPerG.times(grams).div(molarMass('KOH').times(1000));
+  return { low: mol(low), likely: mol(value), high: mol(high) };
 }
 
 function ofClaimedValue(name: string, mgKohPerG: Decimal): Fat {

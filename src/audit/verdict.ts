@@ -10,7 +10,7 @@ import type { Finding, FindingCode } from './finding.js';
 export type Verdict = 'dangerous' | 'wrong' | 'doubtful' | 'cannot-tell' | 'sound';
 
 const CONTRADICTIONS: readonly FindingCode[] = [
-  'superfat-contradicted', 'target-missed', 'saponification-value-contradicted', 'share-contradicted',
+  'superfat-contradicted', 'target-missed', 'own-values-contradicted', 'saponification-value-contradicted', 'share-contradicted',
   'strength-contradicted', 'water-per-alkali-contradicted', 'water-per-fat-contradicted', 'koh-share-contradicted',
   'total-contradicted',
 ]; // prettier-ignore

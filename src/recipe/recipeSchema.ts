@@ -44,9 +44,9 @@ function shape<E extends v.ObjectEntries>(entries: E): v.StrictObjectSchema<E, s
 const optional = v.exactOptional;
 const mass = (): v.GenericSchema<MassInput> => quantity('mass', (path, value) => readMass(path, value));
 const share = (): v.GenericSchema<FractionInput> => quantity('fraction', (path, value) => readPercent(path, value));
-/** A claim of superfat may be one of alkali in excess. */
-const superfat = (): v.GenericSchema<FractionInput> =>
-  quantity('fraction', (path, value) => readPercent(path, value, { min: -100, max: 100 }));
+/** A claim may be beyond reason, and a superfat one of alkali in excess: that is for an audit to find. */
+const claimedShare = (least: number): v.GenericSchema<FractionInput> =>
+  quantity('fraction', (path, value) => readPercent(path, value, { min: least, max: 1000 }));
 const alkaliContent = (): v.GenericSchema<AlkaliContentInput> =>
   quantity('alkaliContent', (path, value) => readAlkaliContent(path, value));
 const saponificationValue = (): v.GenericSchema<SaponificationValueInput> =>
@@ -82,7 +82,7 @@ const fatReference = (): v.GenericSchema<RecipeFat['fat']> =>
   });
 
 const fatClaimsSchema = (): v.GenericSchema<FatClaims> =>
-  shape({ saponificationValue: optional(saponificationValue()), share: optional(share()) });
+  shape({ saponificationValue: optional(saponificationValue()), share: optional(claimedShare(0)) });
 
 const fatSchema = (): v.GenericSchema<RecipeFat> =>
   shape({
@@ -147,11 +147,11 @@ const temperatureSchema = (): v.GenericSchema<RecipeTemperature> =>
 type ClaimSchemas = { readonly [K in keyof RecipeClaims]-?: v.GenericSchema<NonNullable<RecipeClaims[K]>> };
 
 const claimSchemas = (): ClaimSchemas => ({
-  superfat: superfat(),
-  strength: share(),
+  superfat: claimedShare(-1000),
+  strength: claimedShare(0),
   waterPerAlkali: number({ min: 0 }),
-  waterPerFat: quantity('fraction', (path, value) => readPercent(path, value, { min: 0 })),
-  kohShare: share(),
+  waterPerFat: claimedShare(0),
+  kohShare: claimedShare(0),
   total: mass(),
   ph: number({ min: 0, max: 14 }),
   freeCausticAlkali: alkaliContent(),
@@ -169,7 +169,7 @@ function readVersion(path: string, value: unknown): unknown {
 
 const targetSchema = (): v.GenericSchema<LyeTarget> =>
   together(
-    shape({ superfat: optional(superfat()), freeCausticAlkaliAtMost: optional(alkaliContent()) }),
+    shape({ superfat: optional(share()), freeCausticAlkaliAtMost: optional(alkaliContent()) }),
     readTarget,
     oneOf('superfat', 'freeCausticAlkaliAtMost'),
   );

@@ -30,14 +30,14 @@ export function slipsOfCharge(pot: Pot, { claimed, target }: RecipeParts): reado
 }
 
 /** The hydroxide of a lye, mol, with the last digit of its masses only. */
-function chargeAsPrinted({ lye }: Pot): Printed {
+export function chargeAsPrinted({ lye }: Pot): Printed {
   const at = (end: 'low' | 'value' | 'high'): Decimal =>
     lye.reduce((sum, one) => sum.plus(molIn(one, one.grams[end], 'likely')), ZERO);
   return { low: at('low'), value: at('value'), high: at('high'), text: '', unit: 'mol' };
 }
 
 /** Moles of hydroxide as the mass of the lye that holds them, where there is one alkali. */
-function shownAsLye({ lye }: Pot): (span: Span) => Shown {
+export function shownAsLye({ lye }: Pot): (span: Span) => Shown {
   const [row] = lye;
   if (row === undefined || lye.length > 1) return inUnit('amount', 'mol');
   const { alkali, charge, grams } = row;

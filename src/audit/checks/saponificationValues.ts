@@ -77,6 +77,8 @@ function slipsOfPen({ text, unit, value }: Printed, fat: Fat): readonly Hypothes
     if (meant.isZero()) return [];
     const canonical = toCanonical(meant, unit);
     const isLawful = canonical.gte(valueOf(fat, 'low')) && canonical.lte(valueOf(fat, 'high'));
-    return isLawful ? [{ code, words: { meant: meant.toString(), unit }, weight: RARE / 2, figure: () => value }] : [];
+    return isLawful
+      ? [{ code, words: { meant: meant.toString(), unit }, weight: RARE, isOfThePen: true, figure: () => value }]
+      : [];
   });
 }

@@ -55,6 +55,7 @@ export function totalFinding(
           code,
           words: { meant: meant.toString(), unit: printed.unit },
           weight: RARE,
+          isOfThePen: true,
           figure: (end) =>
             end === 'value' && toCanonical(meant, printed.unit).minus(sum(parts, end)).abs().lte(within)
               ? printed.value

@@ -217,6 +217,7 @@ function slipsOfPen({ lye }: Pot): readonly Charge[] {
     path: row.path,
     words: { meant: meant.toString(), unit: row.grams.unit },
     weight: RARE,
+    isOfThePen: true,
     figure: (values) =>
       values.areOwn && calledFor(values).minus(meant.times(perUnit)).abs().lte(step.times(perUnit))
         ? molIn(row, row.grams.value, 'likely')

@@ -36,7 +36,7 @@ function valuesAt(fats: readonly Decimal[], percent: Decimal, end: ChargeValues[
 /** The values of a pot whose fats are all known, for a superfat that is printed or assumed, percent. */
 export function chargePoints(pot: Pot, superfat: Estimate<Decimal>, isClaimed: boolean): Points<ChargeValues> {
   const at = (end: keyof Estimate<unknown>): readonly Decimal[] => pot.fats.map(({ demand }) => demand?.[end] ?? ZERO);
-  const own = pot.fats.flatMap(({ ownDemand }) => ownDemand ?? []);
+  const own = pot.fats.flatMap(({ ownDemand }) => ownDemand?.likely ?? []);
   const ends = ['low', 'high'] as const;
   return {
     corners: ends.flatMap((end) => ends.map((other) => valuesAt(at(end), superfat[other], end))),

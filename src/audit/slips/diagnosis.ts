@@ -38,7 +38,7 @@ export interface Questioned {
 }
 
 /** More than this nobody reads. */
-const MOST = 6;
+const MOST = 12;
 
 /** The ways in which a figure may have come about: first those that reproduce it, then those that explain it. */
 export function slipsOf<V>(
@@ -48,8 +48,12 @@ export function slipsOf<V>(
 ): readonly Slip[] {
   const found = hypotheses.flatMap((hypothesis) => evidenceOf(figure, points, hypothesis) ?? []);
   found.sort((one, other) => other.rank - one.rank);
-  const best = found.filter(({ slip }, at) => found.findIndex((earlier) => earlier.slip.code === slip.code) === at);
-  return frozen(best.slice(0, MOST).map(({ slip }) => slip));
+  const kept = new Map<string, Slip>();
+  for (const { slip } of found) {
+    const key = [slip.code, slip.path, ...Object.values(slip.words)].join();
+    if (kept.size < MOST && !kept.has(key)) kept.set(key, slip);
+  }
+  return frozen([...kept.values()]);
 }
 
 interface Evidence {
@@ -57,21 +61,23 @@ interface Evidence {
   readonly rank: number;
 }
 
-/** A reproduced figure stands before any that is only explained. */
-const REPRODUCED = 1e6;
+/** A figure that is reproduced stands before any that is only explained, and slips of the pen stand last of either. */
+const REPRODUCED = 1e9;
+const LAST = 1e-6;
 
 function evidenceOf<V>(figure: Questioned, points: Points<V>, hypothesis: Hypothesis<V>): Evidence | undefined {
+  const weight = hypothesis.isOfThePen === true ? hypothesis.weight * LAST : hypothesis.weight;
   const exact = points.own === undefined ? undefined : hypothesis.figure(points.own);
   const { low, high } = figure.printed;
   if (exact !== undefined && exact.gte(low) && exact.lte(high)) {
     return {
       slip: slipFrom(figure, hypothesis, 'reproduces', spanOver(exact, [])),
-      rank: REPRODUCED * hypothesis.weight,
+      rank: REPRODUCED * weight,
     };
   }
   const span = spanAt(points, hypothesis.figure);
   if (span === undefined || !meet(span, figure.span)) return undefined;
-  return { slip: slipFrom(figure, hypothesis, 'explains', span), rank: hypothesis.weight * closeness(figure, span) };
+  return { slip: slipFrom(figure, hypothesis, 'explains', span), rank: weight * closeness(figure, span) };
 }
 
 /**

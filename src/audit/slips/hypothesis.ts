@@ -10,6 +10,8 @@ export interface Hypothesis<V> {
   readonly words?: Readonly<Record<string, string>>;
   /** How common it is against others: a convention, which orders what the figures cannot tell apart. */
   readonly weight: number;
+  /** A slip of the pen gives almost any figure, so that it stands after all others. */
+  readonly isOfThePen?: boolean;
   /** What it makes of the figure; undefined where these values do not say. */
   readonly figure: (values: V) => Decimal | undefined;
 }

@@ -23,8 +23,9 @@ export function slipsOfThePen(text: string): readonly SlipOfThePen[] {
     return [{ code: 'digits-exchanged' as const, meant: new Decimal(chars.join('')), step }];
   });
   const moved = [-3, -2, -1, 1, 2, 3].map((places) => {
-    const by = new Decimal(10).pow(places);
-    return { code: 'decimal-point-moved' as const, meant: new Decimal(text).times(by), step: step.times(by) };
+    const meant = new Decimal(text).times(new Decimal(10).pow(places));
+    // noughts that filled up the number are no digits of what was meant
+    return { code: 'decimal-point-moved' as const, meant, step: lastDigitOf(meant.toString()) };
   });
   return [...exchanged, ...moved];
 }
