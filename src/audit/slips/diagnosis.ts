@@ -47,27 +47,25 @@ export function slipsOf<V>(
   hypotheses: readonly Hypothesis<V>[],
 ): readonly Slip[] {
   const found = hypotheses.flatMap((hypothesis) => evidenceOf(figure, points, hypothesis) ?? []);
-  found.sort((one, other) => other.rank - one.rank);
-  const best = found.filter(({ slip }, at) => found.findIndex((earlier) => earlier.slip.code === slip.code) === at);
+  found.sort((one, other) => Number(isExact(other)) - Number(isExact(one)) || other.rank - one.rank);
+  // of a slip that explains, the best row is told; rows that reproduce the figure cannot be told apart
+  const isFirst = (slip: Slip, at: number): boolean => found.findIndex((one) => one.slip.code === slip.code) === at;
+  const best = found.filter((one, at) => isExact(one) || isFirst(one.slip, at));
   return frozen(best.slice(0, MOST).map(({ slip }) => slip));
 }
+
+const isExact = ({ slip }: Evidence): boolean => slip.how === 'reproduces';
 
 interface Evidence {
   readonly slip: Slip;
   readonly rank: number;
 }
 
-/** A reproduced figure stands before any that is only explained. */
-const REPRODUCED = 1e6;
-
 function evidenceOf<V>(figure: Questioned, points: Points<V>, hypothesis: Hypothesis<V>): Evidence | undefined {
   const exact = points.own === undefined ? undefined : hypothesis.figure(points.own);
   const { low, high } = figure.printed;
   if (exact !== undefined && exact.gte(low) && exact.lte(high)) {
-    return {
-      slip: slipFrom(figure, hypothesis, 'reproduces', spanOver(exact, [])),
-      rank: REPRODUCED * hypothesis.weight,
-    };
+    return { slip: slipFrom(figure, hypothesis, 'reproduces', spanOver(exact, [])), rank: hypothesis.weight };
   }
   const span = spanAt(points, hypothesis.figure);
   if (span === undefined || !meet(span, figure.span)) return undefined;
