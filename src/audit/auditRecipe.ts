@@ -1,10 +1,11 @@
 import type { Fat } from '../fats/index.js';
 import {
-  Decimal,
   frozen,
   isCalculationError,
+  readFields,
   readShape,
   type CalculationError,
+  type Decimal,
   type Remark,
 } from '../numbers/index.js';
 import {
@@ -17,7 +18,8 @@ import {
 import { readParts, type RecipeParts } from '../recipe/readParts.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { slipsOfCharge } from './checks/chargeDiagnosis.js';
-import { freeCausticFinding } from './checks/freeCaustic.js';
+import { fatLeftFinding } from './checks/fatLeft.js';
+import { causticTargetFinding, freeCausticFinding } from './checks/freeCaustic.js';
 import { kohShareFinding } from './checks/kohShare.js';
 import { waterPerAlkaliFinding, waterPerFatFinding } from './checks/lyeWater.js';
 import { notJudgedFindings, unreadableFindings } from './checks/reading.js';
@@ -27,6 +29,7 @@ import { shareFindings } from './checks/shares.js';
 import { strengthFinding } from './checks/strength.js';
 import { superfatFinding } from './checks/superfat.js';
 import { totalFinding } from './checks/total.js';
+import { fewOfEachCode } from './fewOfEachCode.js';
 import type { Finding } from './finding.js';
 import { potOf, type Pot } from './pot.js';
 import type { Slip } from './slips/slip.js';
@@ -100,12 +103,14 @@ const SEVERITIES = ['danger', 'caution', 'note'] as const;
  * ```
  */
 export function auditRecipe(value: unknown, options: AuditRecipeOptions = {}): AuditRecipeResult {
-  const faults: CalculationError[] = [];
-  const { fats, limit } = readOptions(options, faults);
+  const { fats, limit, faults: faultsOfOptions } = readOptions(options);
   const parts = readParts(value, { fats });
-  faults.push(...parts.faults);
-  const pot = potOf(parts, faults);
-  const findings = [...judged(pot, parts, limit), ...unreadableFindings(faults), ...notJudgedFindings(pot, parts)];
+  const pot = potOf(parts);
+  const findings = fewOfEachCode([
+    ...judged(pot, parts, limit),
+    ...unreadableFindings([...faultsOfOptions, ...parts.faults, ...pot.faults]),
+    ...notJudgedFindings(pot, parts),
+  ]);
   const inOrder = SEVERITIES.flatMap((severity) => findings.filter((finding) => finding.severity === severity));
   const { balance } = pot;
   return frozen({
@@ -146,6 +151,8 @@ function judged(pot: Pot, parts: RecipeParts, limit: AlkaliContent): readonly Fi
   return [
     ...ofLots,
     superfat && !isContradicted && ownValuesFinding(pot, superfat, slips),
+    target?.freeCausticAlkaliAtMost && causticTargetFinding(pot, target.freeCausticAlkaliAtMost),
+    superfat === undefined && fatLeftFinding(pot, slips),
     ...saponificationValueFindings(pot),
     ...shareFindings(pot),
     lye && claimed.strength && strengthFinding(pot, claimed.strength),
@@ -158,17 +165,33 @@ function judged(pot: Pot, parts: RecipeParts, limit: AlkaliContent): readonly Fi
 
 /** More than this is no soap to wash with, whatever the limit is for. */
 const HIGHEST_LIMIT = { min: 0, max: 5 };
+const USUAL_LIMIT = { percentNaoh: '0.05' } as const;
 
-function readOptions(
-  options: unknown,
-  faults: CalculationError[],
-): { readonly fats: unknown; readonly limit: AlkaliContent } {
-  try {
-    const { fats, limit = { percentNaoh: '0.05' } } = readShape('options', options, ['fats', 'limit']);
-    return { fats, limit: frozen({ percentNaoh: readAlkaliContent('options.limit', limit, HIGHEST_LIMIT) }) };
-  } catch (error) {
-    if (!isCalculationError(error)) throw error;
-    faults.push(error);
-    return { fats: undefined, limit: frozen({ percentNaoh: new Decimal('0.05') }) };
-  }
+interface ReadOptions {
+  readonly fats: unknown;
+  readonly limit: AlkaliContent;
+  readonly faults: readonly CalculationError[];
+}
+
+/** Reads the options; one that cannot be read leaves the other as it is. */
+function readOptions(options: unknown): ReadOptions {
+  const faults: CalculationError[] = [];
+  const attempt = <T>(read: () => T): T | undefined => {
+    try {
+      return read();
+    } catch (error) {
+      if (!isCalculationError(error)) throw error;
+      faults.push(error);
+      return undefined;
+    }
+  };
+  const percentNaoh = (limit: unknown): Decimal => readAlkaliContent('options.limit', limit, HIGHEST_LIMIT);
+  const fields = attempt(() => readFields('options', options)) ?? {};
+  attempt(() => readShape('options', fields, ['fats', 'limit']));
+  const limit = fields['limit'] === undefined ? undefined : attempt(() => percentNaoh(fields['limit']));
+  return {
+    fats: fields['fats'],
+    limit: frozen({ percentNaoh: limit ?? percentNaoh(USUAL_LIMIT) }),
+    faults,
+  };
 }

@@ -25,6 +25,8 @@ export function rangeInWords({ low, high }: { readonly low: Decimal; readonly hi
 const UNIT_SIGNS: Readonly<Record<string, string>> = {
   percent: '%',
   percentNaoh: '% NaOH',
+  percentKoh: '% KOH',
+  percentNa2o: '% Na2O',
   mgKohPerG: 'mg KOH/g',
   gKohPerG: 'g KOH/g',
   gNaohPerG: 'g NaOH/g',

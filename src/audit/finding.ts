@@ -12,6 +12,7 @@ export type FindingCode =
   | 'free-caustic-above-limit-at-leanest-lot'
   | 'free-caustic-hangs-on-assay'
   | 'worst-case'
+  | 'much-fat-left'
   | 'superfat-contradicted'
   | 'target-missed'
   | 'own-values-contradicted'

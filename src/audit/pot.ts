@@ -6,6 +6,7 @@ import { unitsByKind, type Estimate } from '../quantities/index.js';
 import { alkaliDemandOf, superfatFromLye, type SuperfatFromLyeResult } from '../saponification/index.js';
 import type { FatRow, RecipeParts, Row } from '../recipe/readParts.js';
 import { printedMass, printedQuantity, type Printed } from './printed.js';
+import { shortened } from './shortened.js';
 import { spanOver, type Span } from './span.js';
 
 /** A fat of the pot. */
@@ -59,6 +60,8 @@ export interface Pot {
   readonly hasAllMasses: boolean;
   /** How fats and lye stand to each other; undefined where a fat or an alkali cannot be read or is not known. */
   readonly balance: SuperfatFromLyeResult | undefined;
+  /** Why they cannot be set against each other. */
+  readonly faults: readonly CalculationError[];
   /** The strength that the recipe claims for its lye, as a fraction of one. */
   readonly claimedStrength: Decimal | undefined;
   /** Hydroxide charged, mol, over assays and the last digit of the masses as printed. */
@@ -70,23 +73,24 @@ const UNSTATED_ASSAY = { naoh: { low: 95, high: '100.5' }, koh: { low: 82, high:
 
 const NONE: Printed = frozen({ low: ZERO, value: ZERO, high: ZERO, text: '0', unit: 'g' });
 
-/** Puts together what can be read of a recipe; whatever refuses it is a fault. */
-export function potOf(parts: RecipeParts, faults: CalculationError[]): Pot {
+/** Puts together what can be read of a recipe. */
+export function potOf(parts: RecipeParts): Pot {
   const fats = parts.fats.rows.map(potFat);
   const lye = parts.lye.rows.map(potLye);
   const water = parts.water === undefined ? NONE : printedMass(parts.water);
   const additions = parts.additions.rows.flatMap(
     ({ row: { solvent, name = solvent, mass } }): readonly PotAddition[] =>
-      mass === undefined ? [] : [{ name: name ?? 'an addition', grams: printedMass(mass) }],
+      mass === undefined ? [] : [{ name: shortened(name ?? 'an addition'), grams: printedMass(mass) }],
   );
   const fatGrams = sum(fats.map(({ grams }) => grams.value));
-  const isAllLye = parts.lye.areAll && !faults.some(({ path }) => path.startsWith('water'));
+  const isAllLye = parts.lye.areAll && !parts.faults.some(({ path }) => path.startsWith('water'));
   const batchGrams = sum([
     fatGrams,
     ...lye.map(({ grams }) => grams.value),
     water.value,
     ...additions.map(({ grams }) => grams.value),
   ]);
+  const faults: CalculationError[] = [];
   const balance =
     parts.fats.areAll && parts.lye.areAll ? balanceOf({ fats, lye, water, batchGrams }, faults) : undefined;
   return {
@@ -101,6 +105,7 @@ export function potOf(parts: RecipeParts, faults: CalculationError[]): Pot {
     hasAllMasses:
       parts.fats.areAll && isAllLye && parts.additions.areAll && additions.length === parts.additions.rows.length,
     balance,
+    faults,
     claimedStrength: strengthOf(parts),
     charged: chargedBy(lye),
   };
@@ -110,7 +115,7 @@ const sum = (values: readonly Decimal[]): Decimal => values.reduce((total, value
 
 function potFat({ path, row: { named, fat, mass, claimed } }: Row<FatRow>): PotFat {
   const grams = printedMass(mass);
-  const name = fat?.name ?? (typeof named === 'string' ? named : 'a fat');
+  const name = shortened(fat?.name ?? (typeof named === 'string' ? named : 'a fat'));
   const value = claimed.saponificationValue;
   const own = value === undefined ? undefined : printedQuantity(value, unitsByKind().saponificationValue);
   const used =

@@ -16,7 +16,9 @@ export interface Printed {
 
 /** One unit of the last digit of a number as printed: `'4.0'` has a tenth, `'900'` a whole one. */
 export function lastDigitOf(text: string): Decimal {
-  const [digits = '', exponent = '0'] = text.toLowerCase().split('e');
+  const [digits = '', power = '0'] = text.toLowerCase().split('e');
+  // nought times a power of ten is nought, and may have been given any
+  const exponent = /[1-9]/.test(digits) ? power : '0';
   const decimals = digits.includes('.') ? digits.length - digits.indexOf('.') - 1 : 0;
   return new Decimal(10).pow(Number(exponent) - decimals);
 }

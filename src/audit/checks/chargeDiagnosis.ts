@@ -24,8 +24,8 @@ export function slipsOfCharge(pot: Pot, { claimed, target }: RecipeParts): reado
   return slipsOf(
     { span: pot.charged, printed: chargeAsPrinted(pot), shown: shownAsLye(pot) },
     chargePoints(pot, 'value' in superfat ? { ...superfat, likely: superfat.value } : superfat, claim !== undefined),
-    // of an unspoken superfat so little is certain that only slips of the whole lye are worth saying
-    claim === undefined ? chargeSlips(pot).filter(({ path }) => path === undefined) : chargeSlips(pot),
+    // of an unspoken superfat so little is certain that no slip in a single fat is worth saying
+    claim === undefined ? chargeSlips(pot).filter(({ path }) => path?.startsWith('fats') !== true) : chargeSlips(pot),
   );
 }
 

@@ -1,10 +1,11 @@
-import { frozen } from '../../numbers/index.js';
 import type { LyeChargeInput } from '../../lye/index.js';
-import type { AlkaliContent } from '../../quantities/index.js';
+import { frozen } from '../../numbers/index.js';
+import { unitsByKind, type AlkaliContent, type AlkaliContentInput } from '../../quantities/index.js';
 import type { SuperfatFromLyeResult } from '../../saponification/index.js';
-import { inWords } from '../figures.js';
+import { asPrinted, inWords } from '../figures.js';
 import type { Finding } from '../finding.js';
 import { balanceWith, type Pot, type PotLye } from '../pot.js';
+import { printedQuantity } from '../printed.js';
 import type { Slip } from '../slips/slip.js';
 
 /**
@@ -15,24 +16,51 @@ import type { Slip } from '../slips/slip.js';
 export function freeCausticFinding(pot: Pot, limit: AlkaliContent, slips: () => readonly Slip[]): Finding | undefined {
   const { balance } = pot;
   if (balance === undefined) return undefined;
-  const judged = pot.lye.every(({ isStated }) => isStated) ? balance : (balanceWith(pot, atWeakest) ?? balance);
+  const isStated = pot.lye.every((one) => one.isStated);
+  const judged = isStated ? balance : (balanceWith(pot, atWeakest) ?? balance);
   const exceeds = (content: AlkaliContent): boolean => content.percentNaoh.gt(limit.percentNaoh);
   const found = (code: Finding['code'], severity: Finding['severity'], explanation: string): Finding => ({
     code,
     severity,
     path: 'lye',
     computed: balance.freeCausticAlkali,
-    values: frozen({ limit, superfat: balance.superfat }),
+    values: frozen({
+      limit,
+      superfat: balance.superfat,
+      ...(isStated ? {} : { atLowestAssay: judged.freeCausticAlkali }),
+    }),
     explanation,
-    slips: severity === 'danger' ? slips() : [],
+    slips: severity === 'danger' ? slips() : frozen([]),
     basis: balance.basis,
   });
   const { likely, high } = judged.freeCausticAlkali;
   const worst = balance.freeCausticAlkali.high;
-  if (exceeds(likely)) return found('free-caustic-above-limit', 'danger', tooMuch(judged, limit));
-  if (exceeds(high)) return found('free-caustic-above-limit-at-leanest-lot', 'caution', atLeanest(judged, limit));
+  if (exceeds(likely)) return found('free-caustic-above-limit', 'danger', tooMuch(judged, limit, isStated));
+  if (exceeds(high)) {
+    const text = isStated ? atLeanest(judged, limit) : atLeanestAndLowest(judged, worst, limit);
+    return found('free-caustic-above-limit-at-leanest-lot', 'caution', text);
+  }
   if (exceeds(worst)) return found('free-caustic-hangs-on-assay', 'note', hangsOnAssay(high, worst, limit));
   return found('worst-case', 'note', atWorst(balance));
+}
+
+/** Whether a limit that the recipe aims at is one that some lawful lot and some assay keep. */
+export function causticTargetFinding({ balance }: Pot, target: AlkaliContentInput): Finding | undefined {
+  if (balance === undefined) return undefined;
+  const printed = printedQuantity(target, unitsByKind().alkaliContent);
+  const { low } = balance.freeCausticAlkali;
+  if (low.percentNaoh.lte(printed.high)) return undefined;
+  return {
+    code: 'target-missed',
+    severity: 'caution',
+    path: 'target.freeCausticAlkaliAtMost',
+    claimed: asPrinted(printed).value,
+    computed: balance.freeCausticAlkali,
+    values: frozen({}),
+    explanation: `The recipe aims at no more free caustic than ${asPrinted(printed).text}. Even the richest lawful lots with the weakest assay leave ${content(low)}.`,
+    slips: frozen([]),
+    basis: balance.basis,
+  };
 }
 
 /** An alkali of unstated assay as the weakest it may be. */
@@ -44,15 +72,28 @@ function atWeakest({ input, isStated, charge }: PotLye): LyeChargeInput {
 
 const content = ({ percentNaoh }: AlkaliContent): string => `${inWords(percentNaoh)} % NaOH`;
 
-function tooMuch({ superfat, freeCausticAlkali }: SuperfatFromLyeResult, limit: AlkaliContent): string {
+function tooMuch(
+  { superfat, freeCausticAlkali }: SuperfatFromLyeResult,
+  limit: AlkaliContent,
+  isStated: boolean,
+): string {
+  const holds = isStated ? 'The lye holds' : 'Even at the lowest assay of technical grades the lye holds';
   const surplus = inWords(superfat.likely.percent.neg());
   const isCertain = freeCausticAlkali.low.percentNaoh.gt(limit.percentNaoh);
   const lots = isCertain ? 'No lawful lot takes it all up.' : 'Only a richer lot than the likely one would take it up.';
-  return `The lye holds ${surplus} % more alkali than the likely lots of these fats take up. That leaves ${content(freeCausticAlkali.likely)} free in the pot; the limit is ${content(limit)}. ${lots} It burns skin: do not use it.`;
+  return `${holds} ${surplus} % more alkali than the likely lots of these fats take up. That leaves ${content(freeCausticAlkali.likely)} free in the pot; the limit is ${content(limit)}. ${lots} It burns skin: do not use it.`;
 }
 
 function atLeanest({ superfat, freeCausticAlkali }: SuperfatFromLyeResult, limit: AlkaliContent): string {
   return `The likely lots leave no more free caustic than the limit of ${content(limit)} (superfat ${inWords(superfat.likely.percent)} %), but the leanest lawful lots with the strongest assay leave ${content(freeCausticAlkali.high)}. Have the saponification value of the lot certified, take less lye, or test the batch before it touches skin.`;
+}
+
+function atLeanestAndLowest(
+  { superfat, freeCausticAlkali }: SuperfatFromLyeResult,
+  atHighest: AlkaliContent,
+  limit: AlkaliContent,
+): string {
+  return `How strong the alkali is, is not stated. At the lowest assay of technical grades the likely lots leave no more free caustic than the limit of ${content(limit)} (superfat ${inWords(superfat.likely.percent)} %), but the leanest lawful lots leave ${content(freeCausticAlkali.high)}; at the highest assay they leave ${content(atHighest)}. Ask for the assay, and take less lye.`;
 }
 
 function hangsOnAssay(atLowest: AlkaliContent, atHighest: AlkaliContent, limit: AlkaliContent): string {

@@ -1,4 +1,4 @@
-import { ZERO, type Decimal } from '../../numbers/index.js';
+import { frozen, ZERO, type Decimal } from '../../numbers/index.js';
 import { unitsByKind, type Estimate, type FractionInput } from '../../quantities/index.js';
 import { inUnit } from '../figures.js';
 import type { Finding } from '../finding.js';
@@ -39,7 +39,7 @@ export function kohShareFinding({ lye }: Pot, claim: FractionInput): Finding | u
     hypotheses: [{ code: 'mole-share-as-mass-share', weight: COMMON, figure: ({ grams }) => share(grams) }],
     from: 'the rest of the recipe',
     shown: inUnit('fraction', printed.unit),
-    basis: ['iupac-2021'],
+    basis: frozen(['iupac-2021']),
   });
 }
 

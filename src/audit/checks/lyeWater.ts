@@ -1,4 +1,4 @@
-import type { Numeric } from '../../numbers/index.js';
+import { frozen, type Numeric } from '../../numbers/index.js';
 import { unitsByKind, type FractionInput } from '../../quantities/index.js';
 import { asNumber, inUnit } from '../figures.js';
 import type { Finding } from '../finding.js';
@@ -33,7 +33,7 @@ export function waterPerAlkaliFinding(pot: Pot, claim: Numeric): Finding | undef
     ],
     from: 'the rest of the recipe',
     shown: asNumber,
-    basis: ['iupac-2021'],
+    basis: frozen(['iupac-2021']),
   });
 }
 
@@ -69,6 +69,6 @@ export function waterPerFatFinding(pot: Pot, claim: FractionInput): Finding | un
     ],
     from: 'the rest of the recipe',
     shown: inUnit('fraction', printed.unit),
-    basis: ['iupac-2021'],
+    basis: frozen(['iupac-2021']),
   });
 }

@@ -31,6 +31,6 @@ export function ownValuesFinding(pot: Pot, claim: FractionInput, slips: () => re
     values: frozen({}),
     explanation: `By the saponification values and the superfat that the recipe prints, its lye should come to ${computed.text}; it prints ${printed.text}. The lots of the fats may bear the difference, the sum does not.`,
     slips: slips(),
-    basis: ['iupac-2021'],
+    basis: frozen(['iupac-2021']),
   };
 }

@@ -2,31 +2,23 @@ import { frozen, type CalculationError } from '../../numbers/index.js';
 import type { RecipeParts } from '../../recipe/readParts.js';
 import type { Finding } from '../finding.js';
 import type { Pot } from '../pot.js';
-
-/** More than this nobody reads; the rest is counted. */
-const MOST = 50;
+import { shortened } from '../shortened.js';
 
 /** What cannot be read, each with its reason. */
 export function unreadableFindings(faults: readonly CalculationError[]): readonly Finding[] {
-  const found = faults
-    .slice(0, MOST)
-    .map(({ code, path, message }) => unreadable(path, `It cannot be judged: ${message}.`, code));
-  const rest = faults.length - found.length;
-  if (rest === 0) return found;
-  return [...found, unreadable('recipe', `${String(rest)} more parts of the recipe cannot be read.`)];
-}
-
-function unreadable(path: string, explanation: string, error?: CalculationError['code']): Finding {
-  return {
-    code: 'unreadable',
-    severity: 'caution',
-    path,
-    values: frozen({}),
-    explanation,
-    slips: [],
-    ...(error === undefined ? {} : { error }),
-    basis: [],
-  };
+  return faults.map(({ code, path: whole, expected, received }) => {
+    const path = shortened(whole, 80);
+    return {
+      code: 'unreadable',
+      severity: 'caution',
+      path,
+      values: frozen({ expected, received }),
+      explanation: `It cannot be judged: ${path}: expected ${expected}, received ${received}.`,
+      slips: frozen([]),
+      error: code,
+      basis: frozen([]),
+    };
+  });
 }
 
 /** What is printed and not looked at, and what had to be assumed. */
@@ -37,8 +29,8 @@ export function notJudgedFindings(pot: Pot, { claimed, additions, temperatures }
     path,
     values: frozen({}),
     explanation,
-    slips: [],
-    basis: [],
+    slips: frozen([]),
+    basis: frozen([]),
   });
   const byVolume = additions.rows.filter(({ row }) => row.volume !== undefined);
   return [

@@ -5,7 +5,8 @@ import { inUnit } from '../figures.js';
 import type { Finding } from '../finding.js';
 import type { Pot, PotFat } from '../pot.js';
 import { printedQuantity, type Printed } from '../printed.js';
-import { inEachRow, RARE, USUAL, type Hypothesis } from '../slips/hypothesis.js';
+import { shortened } from '../shortened.js';
+import { inEachRow, LAST, MOST_ROWS, USUAL, type Hypothesis } from '../slips/hypothesis.js';
 import { slipsOfThePen } from '../slips/slipsOfThePen.js';
 import { neighboursOf, valueSlips } from '../slips/valueSlips.js';
 import { contradiction } from './contradiction.js';
@@ -38,15 +39,18 @@ function valueFinding(
     printed,
     points: { corners: ['low', 'high'], likely: 'likely' },
     readings: [(lot) => valueOf(fat, lot)],
-    hypotheses: [
-      ...valueSlips(fat).map(({ code, weight, taken }) => ({
-        code,
-        weight,
-        figure: (lot: Lot) => taken(valueOf(fat, lot)),
-      })),
-      ...valuesOfOthers(row, fat, fats),
-      ...slipsOfPen(printed, fat),
-    ],
+    hypotheses:
+      fats.length > MOST_ROWS
+        ? []
+        : [
+            ...valueSlips(fat).map(({ code, weight, taken }) => ({
+              code,
+              weight,
+              figure: (lot: Lot) => taken(valueOf(fat, lot)),
+            })),
+            ...valuesOfOthers(row, fat, fats),
+            ...slipsOfPen(printed, fat),
+          ],
     from: 'lawful lots',
     shown: inUnit('saponificationValue', printed.unit),
     basis: fat.basis,
@@ -57,7 +61,7 @@ function valueFinding(
 function valuesOfOthers(row: PotFat, fat: Fat, fats: readonly PotFat[]): readonly Hypothesis<Lot>[] {
   const taken = (code: Hypothesis<Lot>['code'], other: Fat, weight: number): Hypothesis<Lot> => ({
     code,
-    words: { fat: row.name, other: other.name },
+    words: { fat: row.name, other: shortened(other.name) },
     weight,
     figure: (lot) => valueOf(other, lot),
   });
@@ -77,8 +81,6 @@ function slipsOfPen({ text, unit, value }: Printed, fat: Fat): readonly Hypothes
     if (meant.isZero()) return [];
     const canonical = toCanonical(meant, unit);
     const isLawful = canonical.gte(valueOf(fat, 'low')) && canonical.lte(valueOf(fat, 'high'));
-    return isLawful
-      ? [{ code, words: { meant: meant.toString(), unit }, weight: RARE, isOfThePen: true, figure: () => value }]
-      : [];
+    return isLawful ? [{ code, words: { meant: meant.toString(), unit }, weight: LAST, figure: () => value }] : [];
   });
 }

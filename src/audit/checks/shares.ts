@@ -1,4 +1,4 @@
-import { ZERO, type Decimal } from '../../numbers/index.js';
+import { frozen, ZERO, type Decimal } from '../../numbers/index.js';
 import { unitsByKind } from '../../quantities/index.js';
 import { inUnit } from '../figures.js';
 import type { Finding } from '../finding.js';
@@ -18,8 +18,8 @@ interface Masses {
 /** Whether each printed share of a fat is that of its mass among the fats. */
 export function shareFindings({ fats, fatGrams, batchGrams, areAllFats }: Pot): readonly Finding[] {
   if (!areAllFats) return [];
-  const others = (at: 'low' | 'high', not: Decimal): Decimal =>
-    fats.reduce((sum, { grams }) => sum.plus(grams[at]), ZERO).minus(not);
+  const sumAt = (end: 'low' | 'high'): Decimal => fats.reduce((sum, { grams }) => sum.plus(grams[end]), ZERO);
+  const [least, most] = [sumAt('low'), sumAt('high')];
   return fats.flatMap(({ path, name, grams, claimed: { share } }) => {
     if (share === undefined) return [];
     const printed = printedQuantity(share, unitsByKind().fraction);
@@ -30,8 +30,8 @@ export function shareFindings({ fats, fatGrams, batchGrams, areAllFats }: Pot): 
       printed,
       points: {
         corners: [
-          { fat: grams.low, fats: others('high', grams.high).plus(grams.low), batch: batchGrams },
-          { fat: grams.high, fats: others('low', grams.low).plus(grams.high), batch: batchGrams },
+          { fat: grams.low, fats: most.minus(grams.high).plus(grams.low), batch: batchGrams },
+          { fat: grams.high, fats: least.minus(grams.low).plus(grams.high), batch: batchGrams },
         ],
         likely: { fat: grams.value, fats: fatGrams, batch: batchGrams },
       },
@@ -46,7 +46,7 @@ export function shareFindings({ fats, fatGrams, batchGrams, areAllFats }: Pot): 
       ],
       from: 'the rest of the recipe',
       shown: inUnit('fraction', printed.unit),
-      basis: [],
+      basis: frozen([]),
     });
     return found ?? [];
   });

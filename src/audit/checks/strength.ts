@@ -1,5 +1,5 @@
 import { lyeDensity, lyeStrengthFromDensity } from '../../lye/index.js';
-import { isCalculationError, type Decimal } from '../../numbers/index.js';
+import { frozen, isCalculationError, type Decimal } from '../../numbers/index.js';
 import { unitsByKind, valueIn, type FractionInput } from '../../quantities/index.js';
 import { inUnit } from '../figures.js';
 import type { Finding } from '../finding.js';
@@ -34,7 +34,7 @@ export function strengthFinding(pot: Pot, claim: FractionInput): Finding | undef
     ],
     from: 'the rest of the recipe',
     shown: inUnit('fraction', printed.unit),
-    basis: ['iupac-2021'],
+    basis: frozen(['iupac-2021']),
   });
 }
 

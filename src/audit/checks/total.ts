@@ -1,11 +1,11 @@
-import { ZERO, type Decimal } from '../../numbers/index.js';
+import { frozen, ZERO, type Decimal } from '../../numbers/index.js';
 import { unitsByKind } from '../../quantities/index.js';
 import type { RecipeParts } from '../../recipe/readParts.js';
 import { inUnit } from '../figures.js';
 import type { Finding } from '../finding.js';
 import type { Pot } from '../pot.js';
 import { printedMass, type Printed } from '../printed.js';
-import { inEachRow, RARE, USUAL, type Hypothesis } from '../slips/hypothesis.js';
+import { inEachRow, LAST, USUAL, type Hypothesis } from '../slips/hypothesis.js';
 import { slipsOfThePen } from '../slips/slipsOfThePen.js';
 import { contradiction } from './contradiction.js';
 
@@ -47,15 +47,14 @@ export function totalFinding(
     readings: [(end) => sum(parts, end)],
     hypotheses: [
       ...inEachRow(parts, USUAL, (part, weight) => leftOut(part.name, [part], weight)),
-      leftOut('the additions', additions, USUAL),
+      ...(additions.length > 1 ? [leftOut('the additions', additions, USUAL)] : []),
       ...slipsOfThePen(printed.text).map(({ code, meant, step }): Hypothesis<End> => {
         const { toCanonical } = unitsByKind().mass[printed.unit as 'g'];
         const within = toCanonical(step, printed.unit);
         return {
           code,
           words: { meant: meant.toString(), unit: printed.unit },
-          weight: RARE,
-          isOfThePen: true,
+          weight: LAST,
           figure: (end) =>
             end === 'value' && toCanonical(meant, printed.unit).minus(sum(parts, end)).abs().lte(within)
               ? printed.value
@@ -65,6 +64,6 @@ export function totalFinding(
     ],
     from: 'the rest of the recipe',
     shown: inUnit('mass', printed.unit),
-    basis: [],
+    basis: frozen([]),
   });
 }

@@ -4,7 +4,7 @@ import { ONE, ZERO, type Decimal } from '../../numbers/index.js';
 import { demandOf, molIn, type Pot, type PotFat, type PotLye } from '../pot.js';
 import { unitsByKind } from '../../quantities/index.js';
 import { calledFor, type ChargeValues } from './chargeValues.js';
-import { COMMON, inEachRow, RARE, USUAL, type Hypothesis } from './hypothesis.js';
+import { COMMON, inEachRow, LAST, MOST_ROWS, RARE, USUAL, type Hypothesis } from './hypothesis.js';
 import type { SlipCode } from './slip.js';
 import { slipsOfThePen } from './slipsOfThePen.js';
 import { fatUnitFactors, lyeUnitFactors } from './unitSlips.js';
@@ -43,6 +43,7 @@ function withRow({ fats, all }: ChargeValues, at: number, mol: Decimal): Decimal
 
 /** Another value for all fats, where a whole table was mistaken, or for one. */
 function slipsOfValues(fats: readonly PotFat[]): readonly Charge[] {
+  if (fats.length > MOST_ROWS) return [];
   const slipsOf = ({ fat }: PotFat) => (fat === undefined ? [] : valueSlips(fat));
   const codes = new Set(fats.flatMap((row) => slipsOf(row).map(({ code }) => code)));
   const perFat = fats.map((row) => new Map(slipsOf(row).map((slip) => [slip.code, slip])));
@@ -174,8 +175,8 @@ function slipsOfAssay(pot: Pot): readonly Charge[] {
     slip('assay-twice', USUAL, (row, end) => shareOf(row, end, 'solid')?.pow(-1)),
     slip('assay-upside-down', USUAL, (row, end) => shareOf(row, end, 'solid')?.pow(2)),
     slip('solid-as-solution', COMMON, (row, end) => shareOf(row, end, 'solution')),
-    slip('solution-as-solid', COMMON, ({ charge: { source } }) =>
-      source.state === 'solid' && strength !== undefined ? ONE.div(strength) : undefined,
+    slip('solution-as-solid', COMMON, ({ charge: { source } }, end) =>
+      source.state === 'solid' && strength !== undefined ? source.hydroxide[end].div(strength) : undefined,
     ),
     slip('oxide-percent-as-hydroxide', RARE, (row) => ONE.div(oxide(row))),
     slip('hydroxide-percent-as-oxide', RARE, oxide),
@@ -216,8 +217,7 @@ function slipsOfPen({ lye }: Pot): readonly Charge[] {
     code,
     path: row.path,
     words: { meant: meant.toString(), unit: row.grams.unit },
-    weight: RARE,
-    isOfThePen: true,
+    weight: LAST,
     figure: (values) =>
       values.areOwn && calledFor(values).minus(meant.times(perUnit)).abs().lte(step.times(perUnit))
         ? molIn(row, row.grams.value, 'likely')

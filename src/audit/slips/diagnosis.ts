@@ -47,7 +47,7 @@ export function slipsOf<V>(
   hypotheses: readonly Hypothesis<V>[],
 ): readonly Slip[] {
   const found = hypotheses.flatMap((hypothesis) => evidenceOf(figure, points, hypothesis) ?? []);
-  found.sort((one, other) => other.rank - one.rank);
+  found.sort((one, other) => Number(isExact(other)) - Number(isExact(one)) || other.rank - one.rank);
   const kept = new Map<string, Slip>();
   for (const { slip } of found) {
     const key = [slip.code, slip.path, ...Object.values(slip.words)].join();
@@ -56,28 +56,22 @@ export function slipsOf<V>(
   return frozen([...kept.values()]);
 }
 
+const isExact = ({ slip }: Evidence): boolean => slip.how === 'reproduces';
+
 interface Evidence {
   readonly slip: Slip;
   readonly rank: number;
 }
 
-/** A figure that is reproduced stands before any that is only explained, and slips of the pen stand last of either. */
-const REPRODUCED = 1e9;
-const LAST = 1e-6;
-
 function evidenceOf<V>(figure: Questioned, points: Points<V>, hypothesis: Hypothesis<V>): Evidence | undefined {
-  const weight = hypothesis.isOfThePen === true ? hypothesis.weight * LAST : hypothesis.weight;
   const exact = points.own === undefined ? undefined : hypothesis.figure(points.own);
   const { low, high } = figure.printed;
   if (exact !== undefined && exact.gte(low) && exact.lte(high)) {
-    return {
-      slip: slipFrom(figure, hypothesis, 'reproduces', spanOver(exact, [])),
-      rank: REPRODUCED * weight,
-    };
+    return { slip: slipFrom(figure, hypothesis, 'reproduces', spanOver(exact, [])), rank: hypothesis.weight };
   }
   const span = spanAt(points, hypothesis.figure);
   if (span === undefined || !meet(span, figure.span)) return undefined;
-  return { slip: slipFrom(figure, hypothesis, 'explains', span), rank: weight * closeness(figure, span) };
+  return { slip: slipFrom(figure, hypothesis, 'explains', span), rank: hypothesis.weight * closeness(figure, span) };
 }
 
 /**

@@ -10,8 +10,6 @@ export interface Hypothesis<V> {
   readonly words?: Readonly<Record<string, string>>;
   /** How common it is against others: a convention, which orders what the figures cannot tell apart. */
   readonly weight: number;
-  /** A slip of the pen gives almost any figure, so that it stands after all others. */
-  readonly isOfThePen?: boolean;
   /** What it makes of the figure; undefined where these values do not say. */
   readonly figure: (values: V) => Decimal | undefined;
 }
@@ -20,9 +18,11 @@ export interface Hypothesis<V> {
 export const COMMON = 9;
 export const USUAL = 3;
 export const RARE = 1;
+/** Slips of the pen give almost any figure: they stand behind all others. */
+export const LAST = 1e-9;
 
 /** More rows than this are no recipe of a bench, and no slip is looked for in each of them. */
-const MOST_ROWS = 24;
+export const MOST_ROWS = 24;
 
 /** The same slip in each row of a recipe, its weight shared out among them. */
 export function inEachRow<R, V>(
