@@ -14,6 +14,8 @@ mkdirSync(reportFolder, { recursive: true });
 let good = true;
 for (const [entry, report] of [
   ['index', 'laurate'],
+  ['recipe', 'laurate-recipe'],
+  ['audit', 'laurate-audit'],
   ['reports', 'laurate-reports'],
   ['check-values', 'laurate-check-values'],
 ]) {

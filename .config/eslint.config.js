@@ -59,7 +59,7 @@ export default defineConfig(
         { selector: 'variable', modifiers: ['const'], format: ['camelCase', 'UPPER_CASE', 'PascalCase'] },
         { selector: 'typeLike', format: ['PascalCase'] },
         // Keys are lipid numbers, elements and units of the trade (`C12:0`, `Na`, `specificGravity20_20`).
-        { selector: ['objectLiteralProperty', 'typeProperty'], format: null },
+        { selector: ['objectLiteralProperty', 'objectLiteralMethod', 'typeProperty'], format: null },
         { selector: 'parameter', modifiers: ['unused'], format: ['camelCase'], leadingUnderscore: 'allow' },
       ],
       eqeqeq: 'error',

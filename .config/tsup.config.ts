@@ -1,8 +1,11 @@
+import { copyFile } from 'node:fs/promises';
 import { defineConfig } from 'tsup';
 
 export default defineConfig({
   entry: {
     index: 'src/index.ts',
+    recipe: 'src/recipe/index.ts',
+    audit: 'src/audit/index.ts',
     reports: 'src/reports/index.ts',
     'check-values': 'src/checkValues/index.ts',
   },
@@ -14,4 +17,5 @@ export default defineConfig({
   // TypeScript 6 calls the `baseUrl` that tsup sets for declarations deprecated.
   dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
   clean: true,
+  onSuccess: () => copyFile('src/recipe/recipe.schema.json', 'dist/recipe.schema.json'),
 });

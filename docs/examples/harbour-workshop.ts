@@ -20,6 +20,7 @@ import {
   type Mass,
 } from 'laurate';
 import { workingOf } from 'laurate/reports';
+import { auditLines } from './ferry-leaflet.js';
 
 // The stock lye, by a hydrometer in degrees Twaddell at 18 °C. It can be read to half a degree.
 const reading = (twaddell: string): Fraction =>
@@ -148,6 +149,8 @@ const sheet = [
   '',
   'Figures from',
   ...sources(cited).map(({ title, edition }) => `  - ${title}; ${edition}`),
+  '',
+  ...auditLines,
 ];
 
 process.stdout.write(`${sheet.join('\n')}\n`);

@@ -47,9 +47,14 @@ function listings(): ReadonlyMap<string, FatListing> {
  * ```
  */
 export function fat(idOrSynonym: PublishedFatId | (string & {})): SingleFat {
+  return publishedFat('fat', idOrSynonym);
+}
+
+/** The same, with the path of the name for the error. */
+export function publishedFat(path: string, idOrSynonym: unknown): SingleFat {
   const listing = typeof idOrSynonym === 'string' ? listings().get(normalised(idOrSynonym)) : undefined;
   if (listing === undefined)
-    return refuse('unknown-fat', 'fat', `the id or a name of a published fat${near(idOrSynonym)}`, idOrSynonym);
+    return refuse('unknown-fat', path, `the id or a name of a published fat${near(idOrSynonym)}`, idOrSynonym);
   const kept = made.get(listing.id);
   if (kept !== undefined) return kept;
   const fresh = fromPublished(listing, publishedFats()[listing.id]);

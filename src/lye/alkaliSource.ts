@@ -19,7 +19,7 @@ import {
   type Ranged,
 } from '../quantities/index.js';
 import { hydroxidePerCarbonate, type Alkali } from './alkali.js';
-import { ASSAY, STRENGTH } from './limits.js';
+import { ASSAY, CARBONATE, STRENGTH } from './limits.js';
 
 /** Assay of a solid whose hydroxide is stated by itself. */
 export interface HydroxideAssay {
@@ -62,8 +62,6 @@ export interface ReadSource {
   /** The source as given, in canonical units. */
   readonly given: AlkaliSource;
 }
-
-const CARBONATE: Limits = { min: 0, max: 50 };
 
 /**
  * Reads an alkali source.

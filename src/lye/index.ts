@@ -1,4 +1,12 @@
-export { carbonateMolarMass, hydroxideMolarMass, hydroxidePerCarbonate, type Alkali } from './alkali.js';
+export {
+  ALKALIS,
+  carbonateMolarMass,
+  hydroxideMolarMass,
+  hydroxidePerCarbonate,
+  hydroxidePerOxide,
+  type Alkali,
+} from './alkali.js';
+export { ASSAY, CARBONATE, STRENGTH } from './limits.js';
 export {
   alkaliContentOf,
   alkaliContentOfSteps,

@@ -5,3 +5,6 @@ export const ASSAY: Limits = { above: 0, max: 110 };
 
 /** Strength of a lye, percent by mass. A stronger melt is no solution at any bench; a figure above is the assay of a solid. */
 export const STRENGTH: Limits = { above: 0, max: 75 };
+
+/** Carbonate in a solid alkali, percent by mass. */
+export const CARBONATE: Limits = { min: 0, max: 50 };

@@ -24,7 +24,7 @@ export { readTemperature, type Temperature, type TemperatureInput } from './kind
 export type { Volume, VolumeInput } from './kinds/volume.js';
 export { mapEstimate } from './mapEstimate.js';
 export { roundToStep, splitToStep } from './rounded.js';
-export { readQuantity, type OneChoice, type OneUnit } from './unit.js';
+export { readQuantity, type OneChoice, type OneUnit, type Unit, type Units } from './unit.js';
 export { valueIn, type Quantity, type UnitFor } from './valueIn.js';
 export type { AlkaliContentUnit } from './kinds/alkaliContent.js';
 export type { AmountUnit } from './kinds/amount.js';

@@ -24,7 +24,7 @@ export { extremesOf } from './extremes.js';
 export { valueAt, type Dimension, type Place } from './place.js';
 export { potCautions } from './potCautions.js';
 export { readReactingPot, type GivenPot, type ReactingPot } from './reactingPot.js';
-export type { GivenTarget, LyeTarget } from './target.js';
+export { readTarget, type GivenTarget, type LyeTarget } from './target.js';
 export type { Product, Products } from './reaction.js';
 export { soapFromLye, soapFromLyeSteps, type SoapFromLyeInput, type SoapFromLyeResult } from './soapFromLye.js';
 export {

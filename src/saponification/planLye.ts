@@ -25,7 +25,7 @@ import { demandOf, type Demand } from './demand.js';
 import { readDilution, type Dilution, type GivenDilution } from './dilution.js';
 import { potCautions } from './potCautions.js';
 import { hydroxideFor, readTarget, type GivenTarget, type LyeTarget } from './target.js';
-import { strengthOf, weighedLye, type Recipe, type WeighedLye } from './weighedLye.js';
+import { strengthOf, weighedLye, type LyeMakeUp, type WeighedLye } from './weighedLye.js';
 
 /** Input of {@link planLye}, the choice of alkali apart. */
 export interface PlanLyeBase {
@@ -138,13 +138,13 @@ export function planLyeSteps(input: PlanLyeInput, steps?: Steps): LyePlan {
   const scaleStep = readOptionalMass('scaleStep', fields['scaleStep'], { above: 0 });
   const fatGrams = gramsOf(charges);
   const batchMass = readOptionalMass('batchMass', fields['batchMass'], { min: fatGrams.toString() });
-  const recipe = { alkalis, dilution, fatGrams, scaleStep };
+  const makeUp = { alkalis, dilution, fatGrams, scaleStep };
 
   const demand = demandOf(charges, steps);
-  const aim = hydroxideFor(target, demand, recipe, batchMass, steps);
-  const weighed = weighedLye(roundable(aim, target, demand, recipe, batchMass), recipe, steps);
-  const batch = batchOf(batchMass, recipe.fatGrams.plus(weighed.grams));
-  const balance = balanceOf(demand, hydroxideCharged(weighed.lye), recipe.fatGrams, batch.mass.g, steps);
+  const aim = hydroxideFor(target, demand, makeUp, batchMass, steps);
+  const weighed = weighedLye(roundable(aim, target, demand, makeUp, batchMass), makeUp, steps);
+  const batch = batchOf(batchMass, makeUp.fatGrams.plus(weighed.grams));
+  const balance = balanceOf(demand, hydroxideCharged(weighed.lye), makeUp.fatGrams, batch.mass.g, steps);
   const strength = strengthOf(weighed);
   return frozen({
     by: 'planLye',
@@ -177,10 +177,10 @@ function roundable(
   aim: Decimal,
   target: GivenTarget,
   demand: Estimate<Demand>,
-  recipe: Recipe,
+  makeUp: LyeMakeUp,
   batchMass: Decimal | undefined,
 ): Decimal {
-  const { scaleStep, alkalis, fatGrams } = recipe;
+  const { scaleStep, alkalis, fatGrams } = makeUp;
   if (target.superfat !== undefined || scaleStep === undefined) return aim;
   const limit = target.freeCausticAlkaliAtMost.percentNaoh;
   const step = Decimal.min(
@@ -188,7 +188,7 @@ function roundable(
   );
   let hydroxide = aim;
   for (;;) {
-    const { lye, grams } = weighedLye(hydroxide, recipe);
+    const { lye, grams } = weighedLye(hydroxide, makeUp);
     const batch = batchOf(batchMass, fatGrams.plus(grams)).mass.g;
     const { freeCausticAlkali } = balanceOf(demand, hydroxideCharged(lye), fatGrams, batch);
     if (freeCausticAlkali.high.percentNaoh.lte(limit)) return hydroxide;

@@ -11,7 +11,7 @@ import {
   type OneChoice,
 } from '../quantities/index.js';
 import type { Demand } from './demand.js';
-import { weighedLye, type Recipe } from './weighedLye.js';
+import { weighedLye, type LyeMakeUp } from './weighedLye.js';
 
 /**
  * What a plan aims at: a share of the likely alkali demand left out, 0 to less than 100 percent; or a content of free
@@ -60,7 +60,7 @@ export function readTarget(path: string, value: unknown): GivenTarget {
 export function hydroxideFor(
   target: GivenTarget,
   demand: Estimate<Demand>,
-  recipe: Recipe,
+  makeUp: LyeMakeUp,
   batchGrams: Decimal | undefined,
   steps?: Steps,
 ): Decimal {
@@ -69,11 +69,11 @@ export function hydroxideFor(
     return noted(steps, 'hydroxide to charge', 'A = n·(1 − s)', 'mol', demand.likely.hydroxide.times(share));
   }
   const allowed = target.freeCausticAlkaliAtMost.percentNaoh.div(hydroxideMolarMass('naoh').times(100));
-  const strongest = recipe.alkalis.reduce(
+  const strongest = makeUp.alkalis.reduce(
     (sum, { share, source }) => sum.plus(share.times(source.hydroxide.high).div(source.hydroxide.likely)),
     ZERO,
   );
-  const { fixed, perMol } = batchGrowth(recipe, batchGrams);
+  const { fixed, perMol } = batchGrowth(makeUp, batchGrams);
   const excess = strongest.minus(allowed.times(perMol));
   // of a lye that itself holds no more than the limit any amount would do; the figure is a quotient, hence not zero
   if (excess.lte('1e-20')) {
@@ -96,12 +96,12 @@ export function hydroxideFor(
 
 /** The batch in grams as a straight line over the hydroxide charged. */
 function batchGrowth(
-  recipe: Recipe,
+  makeUp: LyeMakeUp,
   stated: Decimal | undefined,
 ): { readonly fixed: Decimal; readonly perMol: Decimal } {
   if (stated !== undefined) return { fixed: stated, perMol: ZERO };
-  const unrounded = { ...recipe, scaleStep: undefined };
+  const unrounded = { ...makeUp, scaleStep: undefined };
   const one = weighedLye(ONE, unrounded).grams;
   const perMol = weighedLye(ONE.times(2), unrounded).grams.minus(one);
-  return { fixed: recipe.fatGrams.plus(one).minus(perMol), perMol };
+  return { fixed: makeUp.fatGrams.plus(one).minus(perMol), perMol };
 }

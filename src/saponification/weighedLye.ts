@@ -6,7 +6,7 @@ import { atAssays } from './balance.js';
 import { addedWater, type GivenDilution } from './dilution.js';
 
 /** How a plan's lye is made up. */
-export interface Recipe {
+export interface LyeMakeUp {
   readonly alkalis: readonly PlannedAlkali[];
   readonly dilution: GivenDilution;
   readonly fatGrams: Decimal;
@@ -25,7 +25,7 @@ export interface WeighedLye {
 /** The lye that brings so many moles of hydroxide: alkali down to the scale's step, water to the nearest. */
 export function weighedLye(
   aim: Decimal,
-  { alkalis, dilution, fatGrams, scaleStep }: Recipe,
+  { alkalis, dilution, fatGrams, scaleStep }: LyeMakeUp,
   steps?: Steps,
 ): WeighedLye {
   const lye = alkalis.map((one) => weighedAlkali(one, aim, scaleStep, steps));

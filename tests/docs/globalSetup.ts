@@ -21,6 +21,8 @@ export default function setup(): void {
   const imports = new Map([
     ...importLines('laurate/check-values', read('src/checkValues/index.ts')),
     ...importLines('laurate/reports', read('src/reports/index.ts')),
+    ...importLines('laurate/recipe', read('src/recipe/index.ts')),
+    ...importLines('laurate/audit', read('src/audit/index.ts')),
     ...importLines('laurate', read('src/index.ts')),
   ]);
 

@@ -1,0 +1,197 @@
+import type { Fat } from '../fats/index.js';
+import {
+  frozen,
+  isCalculationError,
+  readFields,
+  readShape,
+  type CalculationError,
+  type Decimal,
+  type Remark,
+} from '../numbers/index.js';
+import {
+  readAlkaliContent,
+  type AlkaliContent,
+  type AlkaliContentInput,
+  type Estimate,
+  type Fraction,
+} from '../quantities/index.js';
+import { readParts, type RecipeParts } from '../recipe/readParts.js';
+import { EDITION, type SourceId } from '../sources/index.js';
+import { slipsOfCharge } from './checks/chargeDiagnosis.js';
+import { fatLeftFinding } from './checks/fatLeft.js';
+import { causticTargetFinding, freeCausticFinding } from './checks/freeCaustic.js';
+import { kohShareFinding } from './checks/kohShare.js';
+import { waterPerAlkaliFinding, waterPerFatFinding } from './checks/lyeWater.js';
+import { notJudgedFindings, unreadableFindings } from './checks/reading.js';
+import { ownValuesFinding } from './checks/ownValues.js';
+import { saponificationValueFindings } from './checks/saponificationValues.js';
+import { shareFindings } from './checks/shares.js';
+import { strengthFinding } from './checks/strength.js';
+import { superfatFinding } from './checks/superfat.js';
+import { totalFinding } from './checks/total.js';
+import { fewOfEachCode } from './fewOfEachCode.js';
+import type { Finding } from './finding.js';
+import { potOf, type Pot } from './pot.js';
+import type { Slip } from './slips/slip.js';
+import { verdictOf, type Verdict } from './verdict.js';
+
+/** What {@link auditRecipe} may be told besides the recipe. */
+export interface AuditRecipeOptions {
+  /** Fats of one's own, by the names that recipes call them. */
+  readonly fats?: Readonly<Record<string, Fat>>;
+  /** Free caustic above which a recipe is dangerous, share of everything in the pot; 0.05 % NaOH unless stated. */
+  readonly limit?: AlkaliContentInput;
+}
+
+/** What the masses of a recipe imply. */
+export interface Implied {
+  /** Superfat over lots and assays; negative is alkali in excess. */
+  readonly superfat: Estimate<Fraction>;
+  /** Free caustic after complete reaction, share of everything in the pot. */
+  readonly freeCausticAlkali: Estimate<AlkaliContent>;
+}
+
+/** Result of {@link auditRecipe}. */
+export interface AuditRecipeResult {
+  readonly by: 'auditRecipe';
+  readonly verdict: Verdict;
+  /** Most urgent first. */
+  readonly findings: readonly Finding[];
+  /** Undefined where fats or lye cannot be read or are not known. */
+  readonly implied: Implied | undefined;
+  /** The limit that was applied. */
+  readonly limit: AlkaliContent;
+  /** What was assumed of fats and alkali. */
+  readonly notes: readonly Remark[];
+  /** Most urgent first. */
+  readonly cautions: readonly Remark[];
+  /** The publications behind the figures. */
+  readonly basis: readonly SourceId[];
+  /** Edition of the figures. */
+  readonly edition: string;
+}
+
+/** Most urgent first; within one severity in the order of the work. */
+const SEVERITIES = ['danger', 'caution', 'note'] as const;
+
+/**
+ * Checks the lye numbers of a recipe against each other and against what its fats can take up.
+ *
+ * Superfat and free caustic follow from the masses as printed, over every lawful lot and assay
+ * (`superfat = 100·(1 − A/n)`). Every printed figure is compared with what the rest of the recipe makes of it, to its last
+ * printed digit. Where they part, known slips are tried: each is worked out over the lots, and stands among the `slips` of
+ * the finding if it gives the printed figure. What cannot be read is said, and the rest is judged.
+ *
+ * Nothing is thrown, whatever comes. The figures are sums, not a test of the soap.
+ *
+ * Source: stoichiometry; atomic weights IUPAC 2021; the fats' own sources in `basis`.
+ *
+ * @param value - a recipe as JSON has it; any value
+ * @param options - own fats by name; the limit of free caustic, a share of everything in the pot by mass
+ * @returns verdict, findings (danger first), and the superfat and free caustic that the masses imply
+ *
+ * @example
+ * ```ts
+ * const { verdict, findings } = auditRecipe({
+ *   version: 1,
+ *   fats: [{ fat: 'coconut-oil', mass: { g: '500' } }],
+ *   lye: [{ alkali: 'naoh', mass: { g: '122' }, solid: { hydroxide: { percent: '99' } } }],
+ *   claimed: { superfat: { percent: '5' } },
+ * });
+ * verdict; // => 'dangerous'
+ * findings[0].slips[0].code; // => 'koh-value-as-naoh'
+ * ```
+ */
+export function auditRecipe(value: unknown, options: AuditRecipeOptions = {}): AuditRecipeResult {
+  const { fats, limit, faults: faultsOfOptions } = readOptions(options);
+  const parts = readParts(value, { fats });
+  const pot = potOf(parts);
+  const findings = fewOfEachCode([
+    ...judged(pot, parts, limit),
+    ...unreadableFindings([...faultsOfOptions, ...parts.faults, ...pot.faults]),
+    ...notJudgedFindings(pot, parts),
+  ]);
+  const inOrder = SEVERITIES.flatMap((severity) => findings.filter((finding) => finding.severity === severity));
+  const { balance } = pot;
+  return frozen({
+    by: 'auditRecipe',
+    verdict: verdictOf(findings),
+    findings: frozen(inOrder.map((finding) => frozen(finding))),
+    implied:
+      balance === undefined
+        ? undefined
+        : frozen({ superfat: balance.superfat, freeCausticAlkali: balance.freeCausticAlkali }),
+    limit,
+    notes: balance?.notes ?? frozen([]),
+    cautions: balance?.cautions ?? frozen([]),
+    basis: balance?.basis ?? frozen([]),
+    edition: EDITION,
+  });
+}
+
+/** Everything that is compared, in the order of the work. */
+function judged(pot: Pot, parts: RecipeParts, limit: AlkaliContent): readonly Finding[] {
+  const { claimed, target } = parts;
+  let isDiagnosed = false;
+  // danger, claim and target question one figure, the mass of the lye: its slips stand with the first of them
+  const slips = (): readonly Slip[] => {
+    const first = !isDiagnosed;
+    isDiagnosed = true;
+    return first ? slipsOfCharge(pot, parts) : [];
+  };
+  const lye = pot.isAllLye && pot.lye.length > 0;
+  const superfat = claimed.superfat ?? target?.superfat;
+  const ofLots = [
+    freeCausticFinding(pot, limit, slips),
+    claimed.superfat && superfatFinding(pot, 'claimed.superfat', claimed.superfat, slips),
+    target?.superfat && superfatFinding(pot, 'target.superfat', target.superfat, slips),
+  ].flatMap((finding) => finding ?? []);
+  // where no lot explains the superfat, that its own values do not either goes without saying
+  const isContradicted = ofLots.some(({ code }) => code === 'superfat-contradicted' || code === 'target-missed');
+  return [
+    ...ofLots,
+    superfat && !isContradicted && ownValuesFinding(pot, superfat, slips),
+    target?.freeCausticAlkaliAtMost && causticTargetFinding(pot, target.freeCausticAlkaliAtMost),
+    superfat === undefined && fatLeftFinding(pot, slips),
+    ...saponificationValueFindings(pot),
+    ...shareFindings(pot),
+    lye && claimed.strength && strengthFinding(pot, claimed.strength),
+    lye && claimed.waterPerAlkali !== undefined && waterPerAlkaliFinding(pot, claimed.waterPerAlkali),
+    lye && claimed.waterPerFat && waterPerFatFinding(pot, claimed.waterPerFat),
+    lye && claimed.kohShare && kohShareFinding(pot, claimed.kohShare),
+    totalFinding(pot, parts),
+  ].flatMap((finding) => (finding === undefined || finding === false ? [] : [finding]));
+}
+
+/** More than this is no soap to wash with, whatever the limit is for. */
+const HIGHEST_LIMIT = { min: 0, max: 5 };
+const USUAL_LIMIT = { percentNaoh: '0.05' } as const;
+
+interface ReadOptions {
+  readonly fats: unknown;
+  readonly limit: AlkaliContent;
+  readonly faults: readonly CalculationError[];
+}
+
+/** Reads the options; one that cannot be read leaves the other as it is. */
+function readOptions(options: unknown): ReadOptions {
+  const faults: CalculationError[] = [];
+  const attempt = <T>(read: () => T): T | undefined => {
+    try {
+      return read();
+    } catch (error) {
+      if (!isCalculationError(error)) throw error;
+      faults.push(error);
+      return undefined;
+    }
+  };
+  const percentNaoh = (limit: unknown): Decimal => readAlkaliContent('options.limit', limit, HIGHEST_LIMIT);
+  const fields = attempt(() => readFields('options', options)) ?? {};
+  attempt(() => readShape('options', fields, ['fats', 'limit']));
+  const limit = fields['limit'] === undefined ? undefined : attempt(() => percentNaoh(fields['limit']));
+  return {
+    fats: fields['fats'],
+    limit: frozen({ percentNaoh: limit ?? percentNaoh(USUAL_LIMIT) }),
+    faults,
+  };
+}

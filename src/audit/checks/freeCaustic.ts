@@ -1,0 +1,106 @@
+import type { LyeChargeInput } from '../../lye/index.js';
+import { frozen } from '../../numbers/index.js';
+import { unitsByKind, type AlkaliContent, type AlkaliContentInput } from '../../quantities/index.js';
+import type { SuperfatFromLyeResult } from '../../saponification/index.js';
+import { asPrinted, inWords } from '../figures.js';
+import type { Finding } from '../finding.js';
+import { balanceWith, type Pot, type PotLye } from '../pot.js';
+import { printedQuantity } from '../printed.js';
+import type { Slip } from '../slips/slip.js';
+
+/**
+ * Whether free caustic may be left: above the limit at the likely lot is a danger, above it only at the leanest lot and the
+ * strongest assay a caution. An assay that is not stated counts at its lowest, so that nothing is called dangerous for want
+ * of it; what then hangs on it is said.
+ */
+export function freeCausticFinding(pot: Pot, limit: AlkaliContent, slips: () => readonly Slip[]): Finding | undefined {
+  const { balance } = pot;
+  if (balance === undefined) return undefined;
+  const isStated = pot.lye.every((one) => one.isStated);
+  const judged = isStated ? balance : (balanceWith(pot, atWeakest) ?? balance);
+  const exceeds = (content: AlkaliContent): boolean => content.percentNaoh.gt(limit.percentNaoh);
+  const found = (code: Finding['code'], severity: Finding['severity'], explanation: string): Finding => ({
+    code,
+    severity,
+    path: 'lye',
+    computed: balance.freeCausticAlkali,
+    values: frozen({
+      limit,
+      superfat: balance.superfat,
+      ...(isStated ? {} : { atLowestAssay: judged.freeCausticAlkali }),
+    }),
+    explanation,
+    slips: severity === 'danger' ? slips() : frozen([]),
+    basis: balance.basis,
+  });
+  const { likely, high } = judged.freeCausticAlkali;
+  const worst = balance.freeCausticAlkali.high;
+  if (exceeds(likely)) return found('free-caustic-above-limit', 'danger', tooMuch(judged, limit, isStated));
+  if (exceeds(high)) {
+    const text = isStated ? atLeanest(judged, limit) : atLeanestAndLowest(judged, worst, limit);
+    return found('free-caustic-above-limit-at-leanest-lot', 'caution', text);
+  }
+  if (exceeds(worst)) return found('free-caustic-hangs-on-assay', 'note', hangsOnAssay(high, worst, limit));
+  return found('worst-case', 'note', atWorst(balance));
+}
+
+/** Whether a limit that the recipe aims at is one that some lawful lot and some assay keep. */
+export function causticTargetFinding({ balance }: Pot, target: AlkaliContentInput): Finding | undefined {
+  if (balance === undefined) return undefined;
+  const printed = printedQuantity(target, unitsByKind().alkaliContent);
+  const { low } = balance.freeCausticAlkali;
+  if (low.percentNaoh.lte(printed.high)) return undefined;
+  return {
+    code: 'target-missed',
+    severity: 'caution',
+    path: 'target.freeCausticAlkaliAtMost',
+    claimed: asPrinted(printed).value,
+    computed: balance.freeCausticAlkali,
+    values: frozen({}),
+    explanation: `The recipe aims at no more free caustic than ${asPrinted(printed).text}. Even the richest lawful lots with the weakest assay leave ${content(low)}.`,
+    slips: frozen([]),
+    basis: balance.basis,
+  };
+}
+
+/** An alkali of unstated assay as the weakest it may be. */
+function atWeakest({ input, isStated, charge }: PotLye): LyeChargeInput {
+  if (isStated) return input;
+  const { alkali, mass } = input;
+  return { alkali, mass, solid: { hydroxide: { fraction: charge.source.hydroxide.low } } };
+}
+
+const content = ({ percentNaoh }: AlkaliContent): string => `${inWords(percentNaoh)} % NaOH`;
+
+function tooMuch(
+  { superfat, freeCausticAlkali }: SuperfatFromLyeResult,
+  limit: AlkaliContent,
+  isStated: boolean,
+): string {
+  const holds = isStated ? 'The lye holds' : 'Even at the lowest assay of technical grades the lye holds';
+  const surplus = inWords(superfat.likely.percent.neg());
+  const isCertain = freeCausticAlkali.low.percentNaoh.gt(limit.percentNaoh);
+  const lots = isCertain ? 'No lawful lot takes it all up.' : 'Only a richer lot than the likely one would take it up.';
+  return `${holds} ${surplus} % more alkali than the likely lots of these fats take up. That leaves ${content(freeCausticAlkali.likely)} free in the pot; the limit is ${content(limit)}. ${lots} It burns skin: do not use it.`;
+}
+
+function atLeanest({ superfat, freeCausticAlkali }: SuperfatFromLyeResult, limit: AlkaliContent): string {
+  return `The likely lots leave no more free caustic than the limit of ${content(limit)} (superfat ${inWords(superfat.likely.percent)} %), but the leanest lawful lots with the strongest assay leave ${content(freeCausticAlkali.high)}. Have the saponification value of the lot certified, take less lye, or test the batch before it touches skin.`;
+}
+
+function atLeanestAndLowest(
+  { superfat, freeCausticAlkali }: SuperfatFromLyeResult,
+  atHighest: AlkaliContent,
+  limit: AlkaliContent,
+): string {
+  return `How strong the alkali is, is not stated. At the lowest assay of technical grades the likely lots leave no more free caustic than the limit of ${content(limit)} (superfat ${inWords(superfat.likely.percent)} %), but the leanest lawful lots leave ${content(freeCausticAlkali.high)}; at the highest assay they leave ${content(atHighest)}. Ask for the assay, and take less lye.`;
+}
+
+function hangsOnAssay(atLowest: AlkaliContent, atHighest: AlkaliContent, limit: AlkaliContent): string {
+  return `How strong the alkali is, is not stated, and it decides. At the lowest assay of technical grades the leanest lots leave ${content(atLowest)} free caustic, at the highest ${content(atHighest)}; the limit is ${content(limit)}. Ask for the assay.`;
+}
+
+function atWorst({ superfat, freeCausticAlkali: { high } }: SuperfatFromLyeResult): string {
+  const left = high.percentNaoh.isZero() ? 'no free caustic on paper' : `${content(high)} free caustic`;
+  return `At worst, with the leanest lawful lot of every fat and the strongest assay, the superfat is ${inWords(superfat.low.percent)} % and there is ${left}. Paper does not stir the pot: test before skin.`;
+}

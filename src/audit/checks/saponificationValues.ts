@@ -1,0 +1,86 @@
+import type { Fat } from '../../fats/index.js';
+import type { Decimal } from '../../numbers/index.js';
+import { unitsByKind, type Estimate, type SaponificationValueInput } from '../../quantities/index.js';
+import { inUnit } from '../figures.js';
+import type { Finding } from '../finding.js';
+import type { Pot, PotFat } from '../pot.js';
+import { printedQuantity, type Printed } from '../printed.js';
+import { shortened } from '../shortened.js';
+import { inEachRow, LAST, MOST_ROWS, USUAL, type Hypothesis } from '../slips/hypothesis.js';
+import { slipsOfThePen } from '../slips/slipsOfThePen.js';
+import { neighboursOf, valueSlips } from '../slips/valueSlips.js';
+import { contradiction } from './contradiction.js';
+
+/** Which lot of a fat: the leanest, the likely, the richest. */
+type Lot = keyof Estimate<unknown>;
+
+const valueOf = ({ saponificationValue }: Fat, lot: Lot): Decimal => saponificationValue[lot].mgKohPerG;
+
+/** Whether each printed saponification value is one that a lawful lot of its fat has. */
+export function saponificationValueFindings({ fats }: Pot): readonly Finding[] {
+  return fats.flatMap((row) => {
+    const { claimed, fat, isKnown } = row;
+    if (claimed.saponificationValue === undefined || fat === undefined || !isKnown) return [];
+    return valueFinding(row, fat, claimed.saponificationValue, fats) ?? [];
+  });
+}
+
+function valueFinding(
+  row: PotFat,
+  fat: Fat,
+  claim: SaponificationValueInput,
+  fats: readonly PotFat[],
+): Finding | undefined {
+  const printed = printedQuantity(claim, unitsByKind().saponificationValue);
+  return contradiction<Lot>({
+    code: 'saponification-value-contradicted',
+    path: `${row.path}.claimed.saponificationValue`,
+    what: `for ${row.name} a saponification value`,
+    printed,
+    points: { corners: ['low', 'high'], likely: 'likely' },
+    readings: [(lot) => valueOf(fat, lot)],
+    hypotheses:
+      fats.length > MOST_ROWS
+        ? []
+        : [
+            ...valueSlips(fat).map(({ code, weight, taken }) => ({
+              code,
+              weight,
+              figure: (lot: Lot) => taken(valueOf(fat, lot)),
+            })),
+            ...valuesOfOthers(row, fat, fats),
+            ...slipsOfPen(printed, fat),
+          ],
+    from: 'lawful lots',
+    shown: inUnit('saponificationValue', printed.unit),
+    basis: fat.basis,
+  });
+}
+
+/** The value of another fat of the recipe, or of a neighbour in a list. */
+function valuesOfOthers(row: PotFat, fat: Fat, fats: readonly PotFat[]): readonly Hypothesis<Lot>[] {
+  const taken = (code: Hypothesis<Lot>['code'], other: Fat, weight: number): Hypothesis<Lot> => ({
+    code,
+    words: { fat: row.name, other: shortened(other.name) },
+    weight,
+    figure: (lot) => valueOf(other, lot),
+  });
+  const others = fats.flatMap((other) => (other === row || other.fat === undefined ? [] : [other.fat]));
+  return [
+    ...inEachRow(others, USUAL, (other, weight) => taken('rows-swapped', other, weight)),
+    ...inEachRow(fat.kind === 'blend' ? [] : neighboursOf(fat), USUAL, (other, weight) =>
+      taken('neighbouring-fat-value', other, weight),
+    ),
+  ];
+}
+
+/** What was meant must be the value of a lawful lot; the figure is then the one that is printed. */
+function slipsOfPen({ text, unit, value }: Printed, fat: Fat): readonly Hypothesis<Lot>[] {
+  const { toCanonical } = unitsByKind().saponificationValue[unit as 'mgKohPerG'];
+  return slipsOfThePen(text).flatMap(({ code, meant }) => {
+    if (meant.isZero()) return [];
+    const canonical = toCanonical(meant, unit);
+    const isLawful = canonical.gte(valueOf(fat, 'low')) && canonical.lte(valueOf(fat, 'high'));
+    return isLawful ? [{ code, words: { meant: meant.toString(), unit }, weight: LAST, figure: () => value }] : [];
+  });
+}

@@ -1,0 +1,69 @@
+import { lyeDensity } from '../../lye/index.js';
+import { Decimal, isCalculationError, ONE } from '../../numbers/index.js';
+import { mapEnds, unitsByKind, type Estimate } from '../../quantities/index.js';
+import type { PotLye } from '../pot.js';
+
+/** A unit that may have been meant, and how many of the printed unit one of it is. */
+export interface MeantUnit {
+  readonly meant: string;
+  readonly factor: Estimate<Decimal>;
+}
+
+/** The units that are taken for one another at a bench; volumes stand for the mass of what they hold. */
+const MASSES: Readonly<Record<string, readonly string[]>> = {
+  mg: ['g'],
+  g: ['oz', 'lb', 'kg', 'mg'],
+  kg: ['lb', 'g', 'oz'],
+  oz: ['g', 'lb', 'kg'],
+  lb: ['kg', 'oz', 'g'],
+};
+const VOLUMES: Readonly<Record<string, readonly ('mL' | 'usFlOz' | 'impFlOz')[]>> = {
+  g: ['mL'],
+  oz: ['usFlOz', 'impFlOz'],
+};
+
+/** Oils, fats and fatty acids weigh so much, g/mL, melted or not: the published relative densities lie inside. */
+const DENSITY_OF_FATS = { low: '0.85', likely: '0.92', high: '0.97' } as const;
+
+/** Units that a fat may have been meant in. */
+export function fatUnitFactors(printed: string): readonly MeantUnit[] {
+  return [
+    ...massFactors(printed),
+    ...volumeFactors(
+      printed,
+      mapEnds(DENSITY_OF_FATS, (density) => new Decimal(density)),
+    ),
+  ];
+}
+
+/** Units that a lye may have been meant in; a volume only of a solution, whose density is known. */
+export function lyeUnitFactors({ alkali, grams: { unit }, charge: { source } }: PotLye): readonly MeantUnit[] {
+  if (source.state === 'solid') return massFactors(unit);
+  try {
+    const density = (share: Decimal): Decimal =>
+      lyeDensity({ alkali, strength: { fraction: share }, temperature: { celsius: 20 } }).density.gPerML;
+    return [...massFactors(unit), ...volumeFactors(unit, mapEnds(source.hydroxide, density))];
+  } catch (error) {
+    if (!isCalculationError(error)) throw error;
+    return massFactors(unit); // stronger than the table goes
+  }
+}
+
+function massFactors(printed: string): readonly MeantUnit[] {
+  const { mass } = unitsByKind();
+  return (MASSES[printed] ?? []).map((meant) => {
+    const factor = mass[meant as keyof typeof mass]
+      .toCanonical(ONE, meant)
+      .div(mass[printed as keyof typeof mass].toCanonical(ONE, printed));
+    return { meant, factor: { low: factor, likely: factor, high: factor } };
+  });
+}
+
+function volumeFactors(printed: string, density: Estimate<Decimal>): readonly MeantUnit[] {
+  const { mass, volume } = unitsByKind();
+  return (VOLUMES[printed] ?? []).map((meant) => {
+    const mL = volume[meant].toCanonical(ONE, meant);
+    const grams = mass[printed as keyof typeof mass].toCanonical(ONE, printed);
+    return { meant, factor: mapEnds(density, (gPerML) => mL.times(gPerML).div(grams)) };
+  });
+}

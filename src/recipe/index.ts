@@ -1,0 +1,19 @@
+/**
+ * Recipes as data: the one shape, and its reader. The shape as JSON Schema is `laurate/recipe.schema.json`.
+ *
+ * @module laurate/recipe
+ */
+
+export { readRecipe, type ReadRecipe, type ReadRecipeFat, type ReadRecipeOptions } from './readRecipe.js';
+export type {
+  AdditionAmount,
+  FatClaims,
+  LyeWithoutAssay,
+  Recipe,
+  RecipeAddition,
+  RecipeClaims,
+  RecipeFat,
+  RecipeLye,
+  RecipeStage,
+  RecipeTemperature,
+} from './recipe.js';

@@ -1,0 +1,66 @@
+import { isKnownFat, publishedFat, readFat, type Fat } from '../fats/index.js';
+import { frozen, readFields, readShape, type Fields } from '../numbers/index.js';
+import { plainData } from './plainData.js';
+import { readAs } from './readAs.js';
+import type { Recipe, RecipeFat } from './recipe.js';
+import { recipeSchema } from './recipeSchema.js';
+
+/** What {@link readRecipe} may be told besides the recipe. */
+export interface ReadRecipeOptions {
+  /** Fats of one's own, by the names that recipes call them; one of a published name stands before it. */
+  readonly fats?: Readonly<Record<string, Fat>>;
+}
+
+/** A fat of a recipe as read: the fat itself in the place of its name. */
+export interface ReadRecipeFat extends RecipeFat {
+  readonly fat: Fat;
+}
+
+/** A recipe as read: every name of a fat resolved, every figure a text as printed. It is a recipe again, also as JSON. */
+export interface ReadRecipe extends Recipe {
+  readonly fats: readonly ReadRecipeFat[];
+}
+
+let whole: ReturnType<typeof recipeSchema> | undefined;
+
+/**
+ * Reads a recipe: data of the shape of {@link Recipe}, as `JSON.parse` gives it, from anywhere.
+ *
+ * Nothing is computed and nothing is guessed: what is not of the shape is refused, with the path of the first fault.
+ * Figures keep the decimals they were printed with. A fat is looked up among one's own, then among the published.
+ *
+ * @param value - any value; it is never changed, and none of its code runs but getters, once
+ * @param options - `fats`: own fats by name
+ * @returns a frozen recipe with its fats resolved; its masses and lyes are input of `superfatFromLye` and `planLye`
+ * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `unknown-fat`, `out-of-range` and the faults of a quantity
+ *
+ * @example
+ * ```ts
+ * const recipe = readRecipe({
+ *   version: 1,
+ *   fats: [{ fat: 'copra oil', mass: { g: '900' } }],
+ *   lye: [{ alkali: 'naoh', mass: { g: '322.7' }, solution: { hydroxide: { percent: 49 } } }],
+ * });
+ * recipe.fats[0].fat.name; // => 'Coconut oil'
+ * ```
+ */
+export function readRecipe(value: unknown, options: ReadRecipeOptions = {}): ReadRecipe {
+  const own = ownFats(options);
+  const recipe = readAs((whole ??= recipeSchema()), '', plainData('', value));
+  return frozen({
+    ...recipe,
+    fats: frozen(recipe.fats.map((row, at) => frozen({ ...row, fat: fatOf(`fats[${String(at)}].fat`, row.fat, own) }))),
+  });
+}
+
+/** The fats of one's own, by name; each is read when a recipe calls it. */
+export function ownFats(options: unknown): Fields {
+  const { fats } = readShape('options', options, ['fats']);
+  return fats === undefined ? {} : readFields('options.fats', fats);
+}
+
+/** The fat that a recipe names or holds: one's own of that name, else the published one. */
+export function fatOf(path: string, named: RecipeFat['fat'], own: Fields): Fat {
+  if (typeof named !== 'string') return isKnownFat(named) ? named : readFat(named, path);
+  return Object.hasOwn(own, named) ? readFat(own[named], `options.fats.${named}`) : publishedFat(path, named);
+}
