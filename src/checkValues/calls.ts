@@ -15,6 +15,23 @@ import {
   type SaponificationValueFromProfileInput,
 } from '../fats/index.js';
 import {
+  acidityFromTitration,
+  acidValueFromTitration,
+  alkaliAssayFromBariumChloride,
+  alkaliAssayFromTwoIndicators,
+  correctFreeAlkali,
+  correctSuperfat,
+  esterValueFromTitrations,
+  freeAlkaliBehindPh,
+  freeCausticAlkaliFromTitration,
+  judgeFreeAlkali,
+  lyeStrengthFromTitration,
+  saponificationValueFromTitration,
+  soapSolutionPhFrom,
+  titrantFromStandard,
+  totalFreeAlkaliFromTitration,
+} from '../freeAlkali/index.js';
+import {
   alkaliContentOf,
   dilutedLye,
   hydroxideFromOxideGrade,
@@ -66,6 +83,21 @@ export interface CallInputs {
     readonly fats: readonly CheckCharge[];
   };
   readonly soapFromLye: Omit<Parameters<typeof soapFromLye>[0], 'fats'> & { readonly fats: readonly CheckCharge[] };
+  readonly freeCausticAlkaliFromTitration: Parameters<typeof freeCausticAlkaliFromTitration>[0];
+  readonly totalFreeAlkaliFromTitration: Parameters<typeof totalFreeAlkaliFromTitration>[0];
+  readonly acidValueFromTitration: Parameters<typeof acidValueFromTitration>[0];
+  readonly acidityFromTitration: Parameters<typeof acidityFromTitration>[0];
+  readonly saponificationValueFromTitration: Parameters<typeof saponificationValueFromTitration>[0];
+  readonly esterValueFromTitrations: Parameters<typeof esterValueFromTitrations>[0];
+  readonly alkaliAssayFromTwoIndicators: Parameters<typeof alkaliAssayFromTwoIndicators>[0];
+  readonly alkaliAssayFromBariumChloride: Parameters<typeof alkaliAssayFromBariumChloride>[0];
+  readonly lyeStrengthFromTitration: Parameters<typeof lyeStrengthFromTitration>[0];
+  readonly titrantFromStandard: Parameters<typeof titrantFromStandard>[0];
+  readonly judgeFreeAlkali: Parameters<typeof judgeFreeAlkali>[0];
+  readonly correctFreeAlkali: Parameters<typeof correctFreeAlkali>[0];
+  readonly correctSuperfat: Parameters<typeof correctSuperfat>[0];
+  readonly soapSolutionPhFrom: Parameters<typeof soapSolutionPhFrom>[0];
+  readonly freeAlkaliBehindPh: Parameters<typeof freeAlkaliBehindPh>[0];
 }
 
 /** Name of a function that checks test. */
@@ -94,6 +126,21 @@ const calls: { readonly [C in CallName]: (inputs: CallInputs[C]) => unknown } = 
   planLye: (inputs) => planLye({ ...inputs, fats: inputs.fats.map(weighed) }),
   superfatFromLye: (inputs) => superfatFromLye({ ...inputs, fats: inputs.fats.map(weighed) }),
   soapFromLye: (inputs) => soapFromLye({ ...inputs, fats: inputs.fats.map(weighed) }),
+  freeCausticAlkaliFromTitration,
+  totalFreeAlkaliFromTitration,
+  acidValueFromTitration,
+  acidityFromTitration,
+  saponificationValueFromTitration,
+  esterValueFromTitrations,
+  alkaliAssayFromTwoIndicators,
+  alkaliAssayFromBariumChloride,
+  lyeStrengthFromTitration,
+  titrantFromStandard,
+  judgeFreeAlkali,
+  correctFreeAlkali,
+  correctSuperfat,
+  soapSolutionPhFrom,
+  freeAlkaliBehindPh,
 };
 
 /** The result of the function that a check names, given its inputs. */

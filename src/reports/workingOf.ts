@@ -1,5 +1,23 @@
 import { iodineValueFromProfileSteps, saponificationValueFromProfileSteps } from '../fats/index.js';
 import {
+  acidityFromTitrationSteps,
+  acidValueFromTitrationSteps,
+  alkaliAssayFromBariumChlorideSteps,
+  alkaliAssayFromTwoIndicatorsSteps,
+  correctFreeAlkaliSteps,
+  correctSuperfatSteps,
+  esterValueFromTitrationsSteps,
+  freeAlkaliBehindPhSteps,
+  freeCausticAlkaliFromTitrationSteps,
+  judgeFreeAlkaliSteps,
+  lyeStrengthFromTitrationSteps,
+  saponificationValueFromTitrationSteps,
+  soapSolutionPhFromSteps,
+  soapStateFromTestSteps,
+  titrantFromStandardSteps,
+  totalFreeAlkaliFromTitrationSteps,
+} from '../freeAlkali/index.js';
+import {
   alkaliContentOfSteps,
   dilutedLyeSteps,
   hydroxideFromOxideGradeSteps,
@@ -33,7 +51,23 @@ export type ExplainedBy =
   | 'alkaliDemandOf'
   | 'planLye'
   | 'soapFromLye'
-  | 'superfatFromLye';
+  | 'superfatFromLye'
+  | 'freeCausticAlkaliFromTitration'
+  | 'totalFreeAlkaliFromTitration'
+  | 'acidValueFromTitration'
+  | 'acidityFromTitration'
+  | 'saponificationValueFromTitration'
+  | 'esterValueFromTitrations'
+  | 'alkaliAssayFromTwoIndicators'
+  | 'alkaliAssayFromBariumChloride'
+  | 'lyeStrengthFromTitration'
+  | 'titrantFromStandard'
+  | 'judgeFreeAlkali'
+  | 'correctFreeAlkali'
+  | 'correctSuperfat'
+  | 'soapStateFromTest'
+  | 'soapSolutionPhFrom'
+  | 'freeAlkaliBehindPh';
 
 /** Each of these functions by its kernel. */
 const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
@@ -54,6 +88,22 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   planLye: planLyeSteps,
   soapFromLye: soapFromLyeSteps,
   superfatFromLye: superfatFromLyeSteps,
+  freeCausticAlkaliFromTitration: freeCausticAlkaliFromTitrationSteps,
+  totalFreeAlkaliFromTitration: totalFreeAlkaliFromTitrationSteps,
+  acidValueFromTitration: acidValueFromTitrationSteps,
+  acidityFromTitration: acidityFromTitrationSteps,
+  saponificationValueFromTitration: saponificationValueFromTitrationSteps,
+  esterValueFromTitrations: esterValueFromTitrationsSteps,
+  alkaliAssayFromTwoIndicators: alkaliAssayFromTwoIndicatorsSteps,
+  alkaliAssayFromBariumChloride: alkaliAssayFromBariumChlorideSteps,
+  lyeStrengthFromTitration: lyeStrengthFromTitrationSteps,
+  titrantFromStandard: titrantFromStandardSteps,
+  judgeFreeAlkali: judgeFreeAlkaliSteps,
+  correctFreeAlkali: correctFreeAlkaliSteps,
+  correctSuperfat: correctSuperfatSteps,
+  soapStateFromTest: soapStateFromTestSteps,
+  soapSolutionPhFrom: soapSolutionPhFromSteps,
+  freeAlkaliBehindPh: freeAlkaliBehindPhSteps,
 };
 
 /** A result that carries who made it and what from; also one read back from JSON. */

@@ -1,6 +1,7 @@
 import { checkSources } from './data/checkSources.js';
 import { constants } from './data/constants.js';
 import { lyeTables } from './data/lyeTables.js';
+import { soapTests } from './data/soapTests.js';
 import { standards } from './data/standards.js';
 import type { Publication } from './publication.js';
 
@@ -8,10 +9,11 @@ import type { Publication } from './publication.js';
 export type SourceId =
   | keyof ReturnType<typeof constants>
   | keyof ReturnType<typeof lyeTables>
+  | keyof ReturnType<typeof soapTests>
   | keyof ReturnType<typeof standards>
   | keyof ReturnType<typeof checkSources>;
 
 /** The shelves of the bibliography; a function, so that a bundle that cites nothing carries none of them. */
 export function shelves(): readonly Readonly<Record<string, Publication>>[] {
-  return [constants(), lyeTables(), standards(), checkSources()];
+  return [constants(), lyeTables(), soapTests(), standards(), checkSources()];
 }
