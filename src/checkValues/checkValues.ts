@@ -1,5 +1,6 @@
 import type { CheckValue } from './checkValue.js';
 import { chemistryChecks } from './data/chemistry.js';
+import { freeAlkaliChecks } from './data/freeAlkali.js';
 import { handbookFatChecks } from './data/handbookFats.js';
 import { hydrometerChecks } from './data/hydrometer.js';
 import { lyeChecks } from './data/lye.js';
@@ -40,6 +41,7 @@ export function checkValues(): readonly CheckValue[] {
     ...saponificationChecks,
     ...soapYieldChecks,
     ...printedRecipeChecks,
+    ...freeAlkaliChecks,
   ];
   return all;
 }

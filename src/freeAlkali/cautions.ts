@@ -50,5 +50,5 @@ export const LOW_PH_IS_NOT_SAFE: Remark = /* @__PURE__ */ caution(
 );
 export const PH_IS_NO_ASSAY: Remark = /* @__PURE__ */ caution(
   'ph-is-no-assay',
-  'At a dilution of 1 %, pH 9.5 to 10.5 cannot tell no free caustic from 0.05 %: pH finds gross faults, titration finds free caustic.',
+  'At a dilution of 1 %, with the error of a strip, pH 9.5 to 10.5 cannot tell no free caustic from 0.05 %: pH finds gross faults, titration finds free caustic.',
 );

@@ -31,25 +31,41 @@ describe.each(explained)('%s, run again on what was given', (_by, result) => {
   });
 });
 
-it('results with `by` and `given` are those of seventeen functions', () => {
+it('results with `by` and `given` are those of thirty-three functions', () => {
   expect([...new Set(explained.map(([by]) => by))].sort()).toEqual([
+    'acidValueFromTitration',
+    'acidityFromTitration',
+    'alkaliAssayFromBariumChloride',
+    'alkaliAssayFromTwoIndicators',
     'alkaliContentOf',
     'alkaliDemandOf',
+    'correctFreeAlkali',
+    'correctSuperfat',
     'dilutedLye',
+    'esterValueFromTitrations',
+    'freeAlkaliBehindPh',
+    'freeCausticAlkaliFromTitration',
     'hydroxideFromOxideGrade',
     'iodineValueFromProfile',
+    'judgeFreeAlkali',
     'kohFromNaoh',
     'kohShareFromMassShare',
     'lyeDensity',
     'lyeFreezingPoint',
     'lyeStrengthFromDensity',
     'lyeStrengthFromMixing',
+    'lyeStrengthFromTitration',
     'lyeTemperatureFromDissolving',
     'naohFromKoh',
     'planLye',
     'saponificationValueFromProfile',
+    'saponificationValueFromTitration',
     'soapFromLye',
+    'soapSolutionPhFrom',
+    'soapStateFromTest',
     'superfatFromLye',
+    'titrantFromStandard',
+    'totalFreeAlkaliFromTitration',
   ]);
 });
 

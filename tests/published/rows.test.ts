@@ -2,6 +2,7 @@ import { Decimal } from 'decimal.js';
 import { describe, expect, it } from 'vitest';
 import { checkValues, knownDisagreements } from 'laurate/check-values';
 import { chemistryChecks } from '../../src/checkValues/data/chemistry.js';
+import { freeAlkaliChecks } from '../../src/checkValues/data/freeAlkali.js';
 import { handbookFatChecks } from '../../src/checkValues/data/handbookFats.js';
 import { hydrometerChecks } from '../../src/checkValues/data/hydrometer.js';
 import { lyeChecks } from '../../src/checkValues/data/lye.js';
@@ -30,6 +31,7 @@ describe('the rows', () => {
       saponification: saponificationChecks.length,
       soapYields: soapYieldChecks.length,
       printedRecipes: printedRecipeChecks.length,
+      freeAlkali: freeAlkaliChecks.length,
     };
     expect(counts).toEqual({
       quantities: 6,
@@ -44,6 +46,7 @@ describe('the rows', () => {
       saponification: 47,
       soapYields: 18,
       printedRecipes: 93,
+      freeAlkali: 56,
     });
     expect(checkValues()).toHaveLength(Object.values(counts).reduce((sum, count) => sum + count, 0));
   });
