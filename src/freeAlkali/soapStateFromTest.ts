@@ -104,7 +104,8 @@ export function soapStateFromTestSteps(input: SoapStateFromTestInput, steps?: St
   const free = mapEnds(limits, (percentNaoh) => percentNaoh.times(batch).div(perMol));
   noted(steps, 'free caustic', 'w·m/(100·M(NaOH))', 'mol', free.likely);
   const { charged: alkali, demand, freeCausticAlkali: expected } = charged;
-  if (free.low.gt(alkali.high.mol)) {
+  // a pot in which nothing has reacted must not fail by the last digit
+  if (free.low.gt(alkali.high.mol.times('1.000000000000000000000001'))) {
     const most = alkali.high.mol.times(perMol).div(batch).toPrecision(3);
     refuse(
       'infeasible',

@@ -28,16 +28,16 @@ describe('titrations', () => {
     const test = freeCausticAlkaliFromTitration({ sample, titrant, volume });
     expectTypeOf(test.freeCausticAlkali).toEqualTypeOf<AlkaliContent>();
     freeCausticAlkaliFromTitration({ readings: [{ sample, volume }], titrant });
-    // @ts-expect-error both
+    // @ts-expect-error one reading and a list of them
     freeCausticAlkaliFromTitration({ sample, volume, readings: [{ sample, volume }], titrant });
-    // @ts-expect-error neither
+    // @ts-expect-error neither one reading nor a list
     expectTypeOf(freeCausticAlkaliFromTitration).toBeCallableWith({ titrant });
     // @ts-expect-error a titrant by the mole, whose equivalents are not told
     freeCausticAlkaliFromTitration({ sample, titrant: { molPerL: 1 }, volume });
   });
 
   it('back take a blank', () => {
-    // @ts-expect-error no blank
+    // @ts-expect-error there is no blank
     expectTypeOf(saponificationValueFromTitration).toBeCallableWith({ sample, titrant, volume });
     totalFreeAlkaliFromTitration({ sample, titrant, volume, acid: { titrant, volume: { mL: 30 } } });
     // @ts-expect-error blank and acid
