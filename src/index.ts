@@ -238,6 +238,7 @@ export {
   type AcidValueFromTitrationInput,
   type AcidValueFromTitrationResult,
   type AddedAcid,
+  type AddedAcidGiven,
   type AlkaliAssay,
   type AlkaliAssayFromBariumChlorideInput,
   type AlkaliAssayFromBariumChlorideResult,

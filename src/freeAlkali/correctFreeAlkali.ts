@@ -1,15 +1,6 @@
 import { molarMass } from '../chemistry/index.js';
 import { alkaliCautions } from '../lye/index.js';
-import {
-  frozen,
-  noted,
-  readShape,
-  refuse,
-  type Decimal,
-  type Fields,
-  type Remark,
-  type Steps,
-} from '../numbers/index.js';
+import { frozen, noted, readShape, type Decimal, type Fields, type Remark, type Steps } from '../numbers/index.js';
 import {
   mapEnds,
   readAlkaliContent,
@@ -21,14 +12,12 @@ import {
   type MassInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { ACID_HURTS_EYES, ACID_INTO_HOT_SOAP, HEAT_FIRST, TEST_BEFORE_SKIN, TOO_MUCH_ACID } from './cautions.js';
+import { ACID_HURTS_EYES, ACID_INTO_HOT_SOAP, TEST_BEFORE_SKIN, TOO_MUCH_ACID } from './cautions.js';
 import { readSoapAlkali, type SoapAlkali, type SoapAlkaliGiven } from './cation.js';
 import { changesFrom, type ComponentChange } from './changes.js';
 import { readCorrector, type Corrector, type CorrectorGiven } from './corrector.js';
-import { decisionOf, doseOf, noDose, type CorrectionDecision } from './dose.js';
+import { corrected, readAims, type CorrectionDecision } from './corrected.js';
 import {
-  limitsOf,
-  reactionState,
   readApart,
   readMeasuredFreeCaustic,
   type Completion,
@@ -37,7 +26,6 @@ import {
   type MeasuredFreeCausticGiven,
   type Measurement,
 } from './measured.js';
-import { notesOfDecision } from './decisionNotes.js';
 
 /** Input of {@link correctFreeAlkali}. */
 export interface CorrectFreeAlkaliInput {
@@ -130,7 +118,6 @@ export function correctFreeAlkali(input: CorrectFreeAlkaliInput): CorrectFreeAlk
 }
 
 const KEYS = ['batch', 'alkali', 'measured', 'reactionComplete', 'target', 'notBelow', 'corrector'];
-const NONE = { percentNaoh: 0 };
 
 /** The kernel, with room for the working. */
 export function correctFreeAlkaliSteps(input: CorrectFreeAlkaliInput, steps?: Steps): CorrectFreeAlkaliResult {
@@ -139,34 +126,23 @@ export function correctFreeAlkaliSteps(input: CorrectFreeAlkaliInput, steps?: St
   const cation = readSoapAlkali('alkali', fields['alkali']);
   const measured = readMeasuredFreeCaustic('measured', fields['measured'], batch);
   const completion = readCompletion(fields['reactionComplete'], batch);
-  const target = readAlkaliContent('target', fields['target']);
   const found = measured.freeCausticAlkali.percentNaoh;
-  if (target.gt(found))
-    refuse('out-of-range', 'target', `at most what was measured, ${found.toString()}`, target.toString());
-  const notBelow = readAlkaliContent('notBelow', fields['notBelow'] ?? NONE);
-  if (notBelow.gt(target))
-    refuse('out-of-range', 'notBelow', `at most the target, ${target.toString()}`, notBelow.toString());
+  const aims = readAims(fields, found, readAlkaliContent);
   const corrector = readCorrector('corrector', fields['corrector']);
 
-  const perMol = molarMass('NaOH').times(100);
-  const mol = (percentNaoh: Decimal): Decimal => percentNaoh.div(perMol);
-  const content = (perGram: Decimal): AlkaliContent => frozen({ percentNaoh: perGram.times(perMol) });
-  const correction = {
-    batch,
-    found: mapEnds(limitsOf(measurementOf(measured)), mol),
-    target: mol(target),
-    bound: mol(notBelow),
-    perGram: corrector.perGram,
-  };
-  const state = reactionState(
-    measurementOf(measured),
-    completion && measurementOf(completion.earlier),
-    completion?.apart,
-  );
   const freeCaustic = noted(steps, 'free caustic as NaOH', 'w·m', 'g', found.times(batch).div(100));
-  const isComplete = state === 'complete';
-  const dose = isComplete ? doseOf(correction, steps) : noDose(correction);
-  const decision = isComplete ? decisionOf(dose) : 'heat-and-test-again';
+  const { decision, add, left, leaves, notes, cautions } = corrected(
+    {
+      ...aims,
+      batch,
+      measured: measurementOf(measured),
+      earlier: completion && { measured: measurementOf(completion.earlier), apart: completion.apart },
+      perMol: molarMass('NaOH').times(100),
+      perGram: corrector.perGram,
+    },
+    steps,
+  );
+  const content = (percentNaoh: Decimal): AlkaliContent => frozen({ percentNaoh });
   return frozen({
     by: 'correctFreeAlkali',
     given: frozen({
@@ -174,20 +150,20 @@ export function correctFreeAlkaliSteps(input: CorrectFreeAlkaliInput, steps?: St
       alkali: cation.given,
       measured,
       ...(completion === undefined ? {} : { reactionComplete: completion }),
-      target: frozen({ percentNaoh: target }),
-      notBelow: frozen({ percentNaoh: notBelow }),
+      target: content(aims.target),
+      notBelow: content(aims.notBelow),
       corrector: corrector.given,
     }),
     decision,
     freeCaustic: frozen({ g: freeCaustic }),
-    add: frozen({ g: dose.add }),
-    left: frozen({ g: dose.left }),
-    leaves: mapEnds(dose.leaves, content),
-    changes: changesFrom(corrector.changes(dose.add, cation), steps),
-    after: frozen({ g: batch.plus(dose.add) }),
-    notes: frozen([...notesOfDecision(decision, state), ...corrector.notes]),
+    add: frozen({ g: add }),
+    left: frozen({ g: left }),
+    leaves: mapEnds(leaves, content),
+    changes: changesFrom(corrector.changes(add, cation), steps),
+    after: frozen({ g: batch.plus(add) }),
+    notes: frozen([...notes, ...corrector.notes]),
     cautions: alkaliCautions(
-      ...(isComplete ? [] : [HEAT_FIRST]),
+      ...cautions,
       ...(corrector.splitsSoap ? [ACID_INTO_HOT_SOAP, TOO_MUCH_ACID, ACID_HURTS_EYES] : []),
       TEST_BEFORE_SKIN,
     ),

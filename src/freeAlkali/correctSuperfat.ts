@@ -1,15 +1,14 @@
-import { glycerylResidueMass, molarMass } from '../chemistry/index.js';
+import { molarMass } from '../chemistry/index.js';
 import {
   alkaliCautions,
   CARBONATE_FOAMS,
   hydroxideMolarMass,
   LYE_INTO_HOT_SOAP,
-  readAlkaliSource,
+  SOLID_INTO_COLD_WATER,
   type Alkali,
   type AlkaliSource,
-  type ReadSource,
 } from '../lye/index.js';
-import { frozen, readShape, readWord, refuse, ZERO, type Decimal, type Remark, type Steps } from '../numbers/index.js';
+import { frozen, readShape, type Decimal, type Remark, type Steps } from '../numbers/index.js';
 import {
   mapEnds,
   readMass,
@@ -19,21 +18,17 @@ import {
   type SaponificationValue,
   type SaponificationValueInput,
 } from '../quantities/index.js';
-import { lyeSumsAt } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { HEAT_FIRST, TEST_BEFORE_SKIN } from './cautions.js';
-import { cationOf } from './cation.js';
-import { changesFrom, soapOf, together, type Changes, type ComponentChange } from './changes.js';
-import { conventionalAcids } from './data/titration.js';
-import { notesOfDecision } from './decisionNotes.js';
-import { decisionOf, doseOf, noDose, type CorrectionDecision } from './dose.js';
-import { limitsOf, reactionState, readMeasuredValue, type Completion, type CompletionGiven } from './measured.js';
+import { TEST_BEFORE_SKIN } from './cautions.js';
+import { readAddedLye, lyeChanges } from './addedLye.js';
+import { changesFrom, type ComponentChange } from './changes.js';
+import { corrected, readAims, type CorrectionDecision } from './corrected.js';
+import { readMeasuredValue, type Completion, type CompletionGiven } from './measured.js';
 import {
   readMeasuredSuperfat,
   readSuperfatCompletion,
   type MeasuredSuperfat,
   type MeasuredSuperfatGiven,
-  type MeasuredSuperfatKind,
 } from './measuredSuperfat.js';
 
 /** Input of {@link correctSuperfat}. */
@@ -131,29 +126,21 @@ export function correctSuperfatSteps(input: CorrectSuperfatInput, steps?: Steps)
   const batch = readMass('batch', fields['batch'], { min: '1e-3' });
   const measured = readMeasuredSuperfat('measured', fields['measured'], batch);
   const completion = readSuperfatCompletion(fields['reactionComplete'], batch, measured.kind);
-  const { value: found } = measured.measurement;
-  const target = readMeasuredValue('target', fields['target']);
-  if (target.gt(found))
-    refuse('out-of-range', 'target', `at most what was measured, ${found.toString()}`, target.toString());
-  const notBelow = fields['notBelow'] === undefined ? ZERO : readMeasuredValue('notBelow', fields['notBelow']);
-  if (notBelow.gt(target))
-    refuse('out-of-range', 'notBelow', `at most the target, ${target.toString()}`, notBelow.toString());
-  const lye = readLye(fields['lye']);
+  const aims = readAims(fields, measured.measurement.value, readMeasuredValue);
+  const lye = readAddedLye(fields['lye']);
 
-  const perMol = molarMass('KOH').times(1000);
-  const mol = (mgKohPerG: Decimal): Decimal => mgKohPerG.div(perMol);
   const hydroxide = hydroxideMolarMass(lye.alkali);
-  const correction = {
-    batch,
-    found: mapEnds(limitsOf(measured.measurement), mol),
-    target: mol(target),
-    bound: mol(notBelow),
-    perGram: mapEnds(lye.source.hydroxide, (share) => share.div(hydroxide)),
-  };
-  const state = reactionState(measured.measurement, completion?.measured.measurement, completion?.given.apart);
-  const isComplete = state === 'complete';
-  const dose = isComplete ? doseOf(correction, steps) : noDose(correction);
-  const decision = isComplete ? decisionOf(dose) : 'heat-and-test-again';
+  const { decision, add, left, leaves, notes, cautions } = corrected(
+    {
+      ...aims,
+      batch,
+      measured: measured.measurement,
+      earlier: completion && { measured: completion.measured.measurement, apart: completion.given.apart },
+      perMol: molarMass('KOH').times(1000),
+      perGram: mapEnds(lye.source.hydroxide, (share) => share.div(hydroxide)),
+    },
+    steps,
+  );
   const value = (mgKohPerG: Decimal): SaponificationValue => frozen({ mgKohPerG });
   const carbonate = lye.source.carbonate?.high.gt(0) ?? false;
   return frozen({
@@ -162,19 +149,20 @@ export function correctSuperfatSteps(input: CorrectSuperfatInput, steps?: Steps)
       batch: frozen({ g: batch }),
       measured: measured.given,
       ...(completion === undefined ? {} : { reactionComplete: completion.given }),
-      target: value(target),
-      notBelow: value(notBelow),
+      target: value(aims.target),
+      notBelow: value(aims.notBelow),
       lye: frozen({ alkali: lye.alkali, ...lye.source.given }),
     }),
     decision,
-    add: frozen({ g: dose.add }),
-    left: frozen({ g: dose.left }),
-    leaves: mapEnds(dose.leaves, (perGram) => value(perGram.times(perMol))),
-    changes: changesFrom(changesOf(lye, dose.add, measured.kind), steps),
-    after: frozen({ g: batch.plus(dose.add) }),
-    notes: frozen([...notesOfDecision(decision, state), COUNTED_AS_OLEIC]),
+    add: frozen({ g: add }),
+    left: frozen({ g: left }),
+    leaves: mapEnds(leaves, value),
+    changes: changesFrom(lyeChanges(lye, add, measured.kind), steps),
+    after: frozen({ g: batch.plus(add) }),
+    notes: frozen([...notes, COUNTED_AS_OLEIC]),
     cautions: alkaliCautions(
-      ...(isComplete ? [] : [HEAT_FIRST]),
+      ...cautions,
+      ...(lye.source.state === 'solid' ? [SOLID_INTO_COLD_WATER] : []),
       LYE_INTO_HOT_SOAP,
       ...(carbonate ? [CARBONATE_FOAMS] : []),
       TEST_BEFORE_SKIN,
@@ -190,33 +178,3 @@ const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>([
   'ghs-naoh',
   'common-practice',
 ]);
-
-interface ReadLye {
-  readonly alkali: Alkali;
-  readonly source: ReadSource;
-}
-
-function readLye(value: unknown): ReadLye {
-  const { alkali: named, ...source } = readShape('lye', value, ['alkali', 'solid', 'solution']);
-  const alkali = readWord('lye.alkali', named, ['naoh', 'koh']);
-  return { alkali, source: readAlkaliSource('lye', source, alkali) };
-}
-
-/** Lye that becomes soap whole, with acid or with fat; the rest of it as it is. */
-function changesOf({ alkali, source }: ReadLye, grams: Decimal, kind: MeasuredSuperfatKind): Changes {
-  const sums = lyeSumsAt([{ alkali, grams, source }], ZERO, 'likely');
-  const { hydroxide: mol, carbonate } = sums[alkali];
-  const carbonateGrams =
-    source.carbonate === undefined || carbonate.isZero() ? ZERO : grams.times(source.carbonate.likely);
-  const acid = mol.times(conventionalAcids.oleic.gPerMol);
-  const soap = soapOf(acid.minus(mol.times(molarMass('H'))), mol, cationOf(alkali));
-  const lye: Changes = { water: sums.water, carbonate: carbonateGrams, other: sums.other };
-  if (kind === 'acidValue') {
-    return together(lye, { ...soap, freeAcid: acid.neg(), water: mol.times(molarMass('H2O')) });
-  }
-  return together(lye, {
-    ...soap,
-    freeFat: acid.plus(mol.times(glycerylResidueMass()).div(3)).neg(),
-    glycerol: mol.times(molarMass('C3H8O3')).div(3),
-  });
-}

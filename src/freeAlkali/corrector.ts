@@ -16,20 +16,23 @@ import type { Cation } from './cation.js';
 import { soapOf, together, type Changes } from './changes.js';
 import { correctingAcids, type CorrectingAcidId } from './data/correctingAcids.js';
 
-/** An acid as weighed: by its assay where it is solid (the rest is not known), by its strength in solution (water). */
-type AcidShare<Q> = OneChoice<{ readonly assay: Q; readonly strength: Q }>;
-
 /**
- * What takes up free caustic: citric or lactic acid by its share, a value or a range; or a fat or fatty acid (stearic and
- * lauric acid are fats of the list), which becomes soap.
+ * What takes up free caustic: citric or lactic acid by its assay where it is solid (the rest is not known) or by its strength
+ * in solution (the rest is water); or a fat or fatty acid (stearic and lauric acid are fats of the list), which becomes soap.
  */
 export type Corrector =
-  | ({ readonly acid: CorrectingAcidId; readonly fat?: never } & AcidShare<Ranged<FractionInput>>)
+  | ({ readonly acid: CorrectingAcidId; readonly fat?: never } & OneChoice<{
+      readonly assay: Ranged<FractionInput>;
+      readonly strength: Ranged<FractionInput>;
+    }>)
   | { readonly fat: Fat; readonly acid?: never; readonly assay?: never; readonly strength?: never };
 
 /** A corrector in a result. */
 export type CorrectorGiven =
-  | ({ readonly acid: CorrectingAcidId; readonly fat?: never } & AcidShare<Estimate<Fraction>>)
+  | ({ readonly acid: CorrectingAcidId; readonly fat?: never } & OneChoice<{
+      readonly assay: Estimate<Fraction>;
+      readonly strength: Estimate<Fraction>;
+    }>)
   | { readonly fat: Fat; readonly acid?: never; readonly assay?: never; readonly strength?: never };
 
 /** A corrector as read. */

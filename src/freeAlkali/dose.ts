@@ -71,17 +71,3 @@ export function doseOf({ batch, found, target, bound, perGram }: Correction, ste
     },
   };
 }
-
-/** What to do next: add all, add a part and test, measure better, or let the reaction end first. */
-export type CorrectionDecision = 'add' | 'add-then-test' | 'measure-again' | 'heat-and-test-again';
-
-/** A dose that adds nothing. */
-export function noDose({ found }: Correction): Dose {
-  return { add: ZERO, left: ZERO, leaves: found };
-}
-
-/** The decision that a dose comes to. */
-export function decisionOf({ add, left }: Dose): CorrectionDecision {
-  if (left.isZero()) return 'add';
-  return add.isZero() ? 'measure-again' : 'add-then-test';
-}

@@ -41,7 +41,7 @@ export {
 export type { CorrectingAcidId } from './data/correctingAcids.js';
 export { freeAlkaliLimits, type FreeAlkaliLimit, type FreeAlkaliLimitId } from './data/limits.js';
 export type { AcidityAcid } from './data/titration.js';
-export type { CorrectionDecision } from './dose.js';
+export type { CorrectionDecision } from './corrected.js';
 export {
   esterValueFromTitrations,
   esterValueFromTitrationsSteps,
@@ -117,6 +117,7 @@ export {
   totalFreeAlkaliFromTitration,
   totalFreeAlkaliFromTitrationSteps,
   type AddedAcid,
+  type AddedAcidGiven,
   type TotalFreeAlkaliFromTitrationInput,
   type TotalFreeAlkaliFromTitrationResult,
 } from './totalFreeAlkaliFromTitration.js';

@@ -36,7 +36,8 @@ export interface AddedAcid {
 export type TotalFreeAlkaliFromTitrationInput = TitrationInput &
   OneChoice<{ readonly blank: VolumeInput; readonly acid: AddedAcid }>;
 
-interface GivenAcid {
+/** Acid given to the soap, in a result. */
+export interface AddedAcidGiven {
   readonly titrant: Titrant;
   readonly volume: Volume;
 }
@@ -45,7 +46,7 @@ interface GivenAcid {
 export interface TotalFreeAlkaliFromTitrationResult {
   readonly by: 'totalFreeAlkaliFromTitration';
   /** The inputs as read. */
-  readonly given: TitrationGiven & { readonly acid?: GivenAcid };
+  readonly given: TitrationGiven & { readonly acid?: AddedAcidGiven };
   /** Caustic and carbonate together, as NaOH, of the soap as it was weighed. */
   readonly totalFreeAlkali: AlkaliContent;
   readonly standardUncertainty: AlkaliContent;
@@ -123,7 +124,7 @@ export function totalFreeAlkaliFromTitrationSteps(
   });
 }
 
-function readAcid({ acid, blank }: Fields): GivenAcid | undefined {
+function readAcid({ acid, blank }: Fields): AddedAcidGiven | undefined {
   if (acid === undefined) return undefined;
   if (blank !== undefined) refuse('bad-shape', 'input', 'either blank or acid', 'both');
   const { titrant, volume } = readShape('acid', acid, ['titrant', 'volume']);
@@ -134,7 +135,7 @@ function readAcid({ acid, blank }: Fields): GivenAcid | undefined {
 }
 
 /** Against acid known by its strength: the strengths of acid and alkali are then two errors that do not cancel. */
-function againstAcid(fields: Fields, { titrant, volume }: GivenAcid, steps?: Steps): Titration {
+function againstAcid(fields: Fields, { titrant, volume }: AddedAcidGiven, steps?: Steps): Titration {
   const ratio = titrant.eqPerL.div(readTitrant('titrant', fields['titrant']));
   const blank = noted(steps, 'alkali that the acid takes', 'B = V₀·c₀/c', 'mL', volume.mL.times(ratio));
   const titration = readTitration(fields, { sampled: 'soap', way: 'back', blank });
