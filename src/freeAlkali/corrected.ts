@@ -82,11 +82,10 @@ export function corrected(
       cautions: [HEAT_FIRST],
     };
   }
-  const mol = (content: Decimal): Decimal => content.div(perMol);
-  const correction = { batch, found: mapEnds(found, mol), target: mol(target), bound: mol(notBelow), perGram };
-  const { add, left, leaves } = doseOf(correction, steps);
+  const taken = mapEnds(perGram, (mol) => mol.times(perMol));
+  const { add, left, leaves } = doseOf({ batch, found, target, bound: notBelow, perGram: taken }, steps);
   const [decision, notes] = decided(add, left);
-  return { decision, add, left, leaves: mapEnds(leaves, (content) => content.times(perMol)), notes, cautions: [] };
+  return { decision, add, left, leaves, notes, cautions: [] };
 }
 
 function decided(add: Decimal, left: Decimal): readonly [CorrectionDecision, readonly Remark[]] {

@@ -1,7 +1,7 @@
 import { Decimal, noted, ZERO, type Steps } from '../numbers/index.js';
 import type { Estimate } from '../quantities/index.js';
 
-/** What is to be brought down in a batch, and by what. Contents are moles to one gram of batch. */
+/** What is to be brought down in a batch, and by what. Contents are in any unit that is so much to one gram of batch. */
 export interface Correction {
   /** Batch as it stands, g. */
   readonly batch: Decimal;
@@ -11,7 +11,7 @@ export interface Correction {
   readonly target: Decimal;
   /** What no dose may fall below. */
   readonly bound: Decimal;
-  /** What one gram of the corrector takes, mol. */
+  /** What one gram of the corrector takes: as a content, what it takes from one gram. */
   readonly perGram: Estimate<Decimal>;
 }
 
@@ -21,14 +21,14 @@ export interface Dose {
   readonly add: Decimal;
   /** Corrector that the likely figures ask for beyond that, g: not without another test. */
   readonly left: Decimal;
-  /** Content once it has been added: at least, likely, at most; mol to one gram. */
+  /** Content once it has been added: at least, likely, at most. */
   readonly leaves: Estimate<Decimal>;
 }
 
 /**
  * Corrector that brings a content to a target, g.
  *
- * The batch grows by what is added, so the content is spread over more: `(w − …)`, in moles `w·m − k·g = t·(m + g)`, hence
+ * The batch grows by what is added, so that what is left is spread over more: `w·m − k·g = t·(m + g)`, hence
  * `g = (w − t)·m/(k + t)`.
  */
 export function doseFor(found: Decimal, target: Decimal, batch: Decimal, perGram: Decimal): Decimal {
@@ -65,8 +65,9 @@ export function doseOf({ batch, found, target, bound, perGram }: Correction, ste
     add,
     left: whole.minus(add),
     leaves: {
-      low: contentAfter(found.low, add, batch, perGram.high),
-      likely: contentAfter(found.likely, add, batch, perGram.likely),
+      // where a dose was made to end, it ends: the sums would miss it by their last digit
+      low: add.eq(safe) && found.low.gt(bound) ? bound : contentAfter(found.low, add, batch, perGram.high),
+      likely: add.eq(whole) ? target : contentAfter(found.likely, add, batch, perGram.likely),
       high: contentAfter(found.high, add, batch, perGram.low),
     },
   };

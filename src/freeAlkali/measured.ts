@@ -49,11 +49,18 @@ export interface Measurement {
   readonly uncertainty: Decimal;
 }
 
+/** No test finds less than this, so that everything worked out from it is a number that can be read again. */
+function notTooFine(path: string, content: Decimal): Decimal {
+  if (!content.isZero() && content.lt('1e-12'))
+    refuse('out-of-range', path, '0, or 1e-12 and more', content.toString());
+  return content;
+}
+
 /** Reads a free caustic that was measured, with its sample if told; other fields of a result are let by. */
 export function readMeasuredFreeCaustic(path: string, value: unknown, batch?: Decimal): MeasuredFreeCausticGiven {
   const { freeCausticAlkali, standardUncertainty, sample } = readFields(path, value);
   const content = (key: string, came: unknown): AlkaliContent =>
-    frozen({ percentNaoh: readAlkaliContent(`${path}.${key}`, came) });
+    frozen({ percentNaoh: notTooFine(`${path}.${key}`, readAlkaliContent(`${path}.${key}`, came)) });
   return frozen({
     freeCausticAlkali: content('freeCausticAlkali', freeCausticAlkali),
     standardUncertainty: content('standardUncertainty', standardUncertainty),
@@ -73,7 +80,7 @@ export function readSample(path: string, sample: unknown, batch?: Decimal): { re
 
 /** Reads a free acid or fat that was measured, mg KOH per gram; so much no soap holds. */
 export function readMeasuredValue(path: string, value: unknown): Decimal {
-  return readSaponificationValue(path, value, { min: 0, max: 300 });
+  return notTooFine(path, readSaponificationValue(path, value, { min: 0, max: 300 }));
 }
 
 /** Reads two measurements with heat between them. */

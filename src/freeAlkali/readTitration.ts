@@ -1,4 +1,14 @@
-import { fieldPath, frozen, readList, readShape, refuse, ZERO, type Decimal, type Fields } from '../numbers/index.js';
+import {
+  fieldPath,
+  frozen,
+  readList,
+  readShape,
+  refuse,
+  ZERO,
+  type Decimal,
+  type Fields,
+  type Limits,
+} from '../numbers/index.js';
 import {
   readMass,
   readPercent,
@@ -80,6 +90,8 @@ export interface Titration {
 export const TITRATION_KEYS = ['sample', 'volume', 'readings', 'titrant', 'blank', 'uncertainty'] as const;
 const UNCERTAINTIES = ['balance', 'burette', 'endPoint', 'blank', 'titrant', 'sampling'] as const;
 const MOST_READINGS = 10;
+/** No burette, and no pot titrated whole, holds more; mL. */
+const ANY_VOLUME: Limits = { min: 0, max: 1e6 };
 
 /** Reads the standard uncertainties of a titration. */
 export function readUncertainty(value: unknown, sampled: Sampled): TitrationUncertaintyGiven {
@@ -87,7 +99,7 @@ export function readUncertainty(value: unknown, sampled: Sampled): TitrationUnce
   const at = (key: string): string => `uncertainty.${key}`;
   const { balance, burette, endPoint, blank, titrant } = usualUncertainties;
   const volume = (key: 'burette' | 'endPoint' | 'blank', usual: string): Volume =>
-    frozen({ mL: readVolume(at(key), stated[key] ?? { mL: usual }) });
+    frozen({ mL: readVolume(at(key), stated[key] ?? { mL: usual }, { min: 0, max: 100 }) });
   const share = (key: 'titrant' | 'sampling', usual: string): Fraction =>
     frozen({ percent: readPercent(at(key), stated[key] ?? { percent: usual }, { min: 0, max: 50 }) });
   return frozen({
@@ -111,7 +123,7 @@ function readReading(path: string, { sample, volume }: Fields): ReadReading {
     path: fieldPath(path, 'volume'),
     // a sample so small that the result has no magnitude any more is no sample
     sample: frozen({ g: readMass(fieldPath(path, 'sample'), sample, { min: '1e-3' }) }),
-    volume: frozen({ mL: readVolume(fieldPath(path, 'volume'), volume) }),
+    volume: frozen({ mL: readVolume(fieldPath(path, 'volume'), volume, ANY_VOLUME) }),
   };
 }
 
@@ -152,7 +164,9 @@ export function readTitration(
   const uncertainty = readUncertainty(fields['uncertainty'], sampled);
   const needsBlank = way === 'back' && blank === undefined;
   const stated =
-    needsBlank || fields['blank'] !== undefined ? frozen({ mL: readVolume('blank', fields['blank']) }) : undefined;
+    needsBlank || fields['blank'] !== undefined
+      ? frozen({ mL: readVolume('blank', fields['blank'], ANY_VOLUME) })
+      : undefined;
   const from = blank ?? stated?.mL ?? ZERO;
   const scatter = scatterOf(uncertainty);
   return {
@@ -162,6 +176,9 @@ export function readTitration(
         const [side, sense] = way === 'direct' ? ['at least', 'less'] : ['at most', 'more'];
         const expected = `${side} the blank, ${from.toSignificantDigits(6).toString()} mL: ${sense} is no such content`;
         refuse('out-of-range', path, expected, volume.mL.toString());
+      }
+      if (sample.g.lte(uncertainty.balance.g)) {
+        refuse('out-of-range', 'uncertainty.balance', 'less than the sample', uncertainty.balance.g.toString());
       }
       return { grams: sample.g, net };
     }),

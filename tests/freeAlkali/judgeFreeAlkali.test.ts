@@ -75,6 +75,7 @@ describe('freeAlkaliLimits', () => {
       ['laundry-soap-customary', '0.200'],
       ['soft-soap-usp', '0.178'],
     ]);
+    expect(Object.isFrozen(freeAlkaliLimits) && freeAlkaliLimits.every((row) => Object.isFrozen(row))).toBe(true);
     expect(freeAlkaliLimits.map(({ obtained }) => obtained)).not.toContain('read');
     for (const { source, note } of freeAlkaliLimits) {
       expect(sources([source])).toHaveLength(1);

@@ -1,3 +1,4 @@
+import { frozen } from '../../numbers/index.js';
 import type { AlkaliContentInput } from '../../quantities/index.js';
 import type { SourceId } from '../../sources/index.js';
 
@@ -24,11 +25,14 @@ export interface FreeAlkaliLimit {
   readonly note: string;
 }
 
+const listed = (rows: readonly FreeAlkaliLimit[]): readonly FreeAlkaliLimit[] =>
+  frozen(rows.map((row) => frozen({ ...row, atMost: frozen(row.atMost) })));
+
 /**
- * Limits of free caustic in soap as sold. None of the requirement tables was reached: five rows are recalled or customary,
+ * Limits of free caustic in soap as sold. None of the requirement tables was reached: all rows are recalled or customary,
  * and say so; who sells soap reads the standard that binds there.
  */
-export const freeAlkaliLimits: readonly FreeAlkaliLimit[] = [
+export const freeAlkaliLimits: readonly FreeAlkaliLimit[] = /* @__PURE__ */ listed([
   {
     id: 'toilet-soap-is-2888',
     soap: 'toilet soap',
@@ -77,4 +81,4 @@ export const freeAlkaliLimits: readonly FreeAlkaliLimit[] = [
     obtained: 'memory',
     note: 'Recalled; the formula and the other limits of the monograph were read.',
   },
-];
+]);
