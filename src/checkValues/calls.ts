@@ -24,6 +24,23 @@ import {
   type SaponificationValueFromProfileInput,
 } from '../fats/index.js';
 import {
+  acidityFromTitration,
+  acidValueFromTitration,
+  alkaliAssayFromBariumChloride,
+  alkaliAssayFromTwoIndicators,
+  correctFreeAlkali,
+  correctSuperfat,
+  esterValueFromTitrations,
+  freeAlkaliBehindPh,
+  freeCausticAlkaliFromTitration,
+  judgeFreeAlkali,
+  lyeStrengthFromTitration,
+  saponificationValueFromTitration,
+  soapSolutionPhFrom,
+  titrantFromStandard,
+  totalFreeAlkaliFromTitration,
+} from '../freeAlkali/index.js';
+import {
   alkaliContentOf,
   dilutedLye,
   hydroxideFromOxideGrade,
@@ -93,6 +110,21 @@ export interface CallInputs {
   readonly solventDensity: Parameters<typeof solventDensity>[0];
   readonly mixtureDensity: Parameters<typeof mixtureDensity>[0];
   readonly spiritStrengthFromVolume: Parameters<typeof spiritStrengthFromVolume>[0];
+  readonly freeCausticAlkaliFromTitration: Parameters<typeof freeCausticAlkaliFromTitration>[0];
+  readonly totalFreeAlkaliFromTitration: Parameters<typeof totalFreeAlkaliFromTitration>[0];
+  readonly acidValueFromTitration: Parameters<typeof acidValueFromTitration>[0];
+  readonly acidityFromTitration: Parameters<typeof acidityFromTitration>[0];
+  readonly saponificationValueFromTitration: Parameters<typeof saponificationValueFromTitration>[0];
+  readonly esterValueFromTitrations: Parameters<typeof esterValueFromTitrations>[0];
+  readonly alkaliAssayFromTwoIndicators: Parameters<typeof alkaliAssayFromTwoIndicators>[0];
+  readonly alkaliAssayFromBariumChloride: Parameters<typeof alkaliAssayFromBariumChloride>[0];
+  readonly lyeStrengthFromTitration: Parameters<typeof lyeStrengthFromTitration>[0];
+  readonly titrantFromStandard: Parameters<typeof titrantFromStandard>[0];
+  readonly judgeFreeAlkali: Parameters<typeof judgeFreeAlkali>[0];
+  readonly correctFreeAlkali: Parameters<typeof correctFreeAlkali>[0];
+  readonly correctSuperfat: Parameters<typeof correctSuperfat>[0];
+  readonly soapSolutionPhFrom: Parameters<typeof soapSolutionPhFrom>[0];
+  readonly freeAlkaliBehindPh: Parameters<typeof freeAlkaliBehindPh>[0];
 }
 
 /** Name of a function that checks test. */
@@ -127,6 +159,21 @@ const calls: { readonly [C in CallName]: (inputs: CallInputs[C]) => unknown } = 
   solventDensity,
   mixtureDensity,
   spiritStrengthFromVolume,
+  freeCausticAlkaliFromTitration,
+  totalFreeAlkaliFromTitration,
+  acidValueFromTitration,
+  acidityFromTitration,
+  saponificationValueFromTitration,
+  esterValueFromTitrations,
+  alkaliAssayFromTwoIndicators,
+  alkaliAssayFromBariumChloride,
+  lyeStrengthFromTitration,
+  titrantFromStandard,
+  judgeFreeAlkali,
+  correctFreeAlkali,
+  correctSuperfat,
+  soapSolutionPhFrom,
+  freeAlkaliBehindPh,
 };
 
 /** The result of the function that a check names, given its inputs. */

@@ -1,6 +1,7 @@
 import type { CheckValue } from './checkValue.js';
 import { chemistryChecks } from './data/chemistry.js';
 import { fattyMatterChecks } from './data/fattyMatter.js';
+import { freeAlkaliChecks } from './data/freeAlkali.js';
 import { handbookFatChecks } from './data/handbookFats.js';
 import { hydrometerChecks } from './data/hydrometer.js';
 import { lyeChecks } from './data/lye.js';
@@ -46,6 +47,7 @@ export function checkValues(): readonly CheckValue[] {
     ...solventDensityChecks(),
     ...printedCompositionChecks(),
     ...fattyMatterChecks(),
+    ...freeAlkaliChecks,
   ];
   return all;
 }

@@ -22,6 +22,8 @@ const ABOVE_THE_DEPRESSIONS =
   'The digitised curve lies up to 1.1 °C above the measured depressions between 9 and 14 %, a little more than its stated error.';
 const SECOND_TEXTBOOK =
   'Two textbooks restate one older compilation in different digits; the other, which was read, is used. They are at most 0.03 kJ/mol apart.';
+const ABOVE_CAUSTIC_FREE_SOAP =
+  'Above what soap without caustic has. So little caustic as was found in such soaps does not lift it there at 1 %: carbonate or silicate, or a stronger solution; neither is stated.';
 
 const NO_RANGE_FOR_CORN =
   'The reckoning takes 187 to 195 for corn oil, recalled. No range is on file here for its saponification value, so its lots are taken to lie within 7 % of the likely 192.9, and the bounds are wider by 6 points.';
@@ -236,6 +238,16 @@ export const knownDisagreements: Readonly<Record<string, string>> = {
   'felder-heat-of-naoh-in-no-end-of-water': SECOND_TEXTBOOK,
   'parker-heat-of-naoh-in-no-end-of-water':
     'A later compilation, 1.6 kJ/mol above the older ones. It has no table by dilution, so that the older set is used as a whole; at lye strengths the rise may be some 4 % higher, which the result says.',
+
+  // pH of soap in water
+  'nigeria-mean-ph-of-toilet-soaps':
+    'Below what soap by itself has: the soaps hold 0.94 % of free fatty acid on average, and detergent is not ruled out. The single soaps differ by 1.12.',
+  'mwanza-ph-of-market-soaps-lowest': ABOVE_CAUSTIC_FREE_SOAP,
+  'mwanza-ph-of-market-soaps-highest': ABOVE_CAUSTIC_FREE_SOAP,
+  'onyango-ph-of-washing-soaps-lowest': ABOVE_CAUSTIC_FREE_SOAP,
+  'onyango-ph-of-washing-soaps-highest': ABOVE_CAUSTIC_FREE_SOAP,
+  'tungadi-ph-of-extract-soap-lowest': 'Above what soap without caustic has; the caustic of the bars is not stated.',
+  'tungadi-ph-of-extract-soap-highest': 'Above what soap without caustic has; the caustic of the bars is not stated.',
 
   // Printed recipes
   'recipe-thomssen-liquid-2-published-lots': NO_RANGE_FOR_CORN,

@@ -1,4 +1,5 @@
 export { mapEnds, readRanged, type Estimate, type Ranged, type RangeOf } from './estimate.js';
+export { readAcidity, type Acidity, type AcidityInput, type AcidityUnit } from './kinds/acidity.js';
 export { readAlkaliContent, type AlkaliContent, type AlkaliContentInput } from './kinds/alkaliContent.js';
 export { readDensity, type Density, type DensityInput, type DensityUnit } from './kinds/density.js';
 export { readPercent, type Fraction, type FractionInput } from './kinds/fraction.js';
@@ -18,10 +19,10 @@ export type { MassRatio, MassRatioInput, MassRatioUnit } from './kinds/massRatio
 export type { MolarMassInput } from './kinds/molarMass.js';
 export { readSpiritStrength, type SpiritStrengthInput } from './kinds/spiritStrength.js';
 export type { ChainLength, Unsaturation } from './kinds/structure.js';
-export type { Time, TimeInput } from './kinds/time.js';
-export type { Titrant, TitrantInput } from './kinds/titrant.js';
+export { readTime, type Time, type TimeInput } from './kinds/time.js';
+export { readTitrant, type Titrant, type TitrantInput } from './kinds/titrant.js';
 export { readTemperature, type Temperature, type TemperatureInput } from './kinds/temperature.js';
-export type { Volume, VolumeInput } from './kinds/volume.js';
+export { readVolume, type Volume, type VolumeInput } from './kinds/volume.js';
 export { mapEstimate } from './mapEstimate.js';
 export { roundToStep, splitToStep } from './rounded.js';
 export { readQuantity, type OneChoice, type OneUnit, type Unit, type Units } from './unit.js';

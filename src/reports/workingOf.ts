@@ -9,6 +9,24 @@ import {
 } from '../composition/index.js';
 import { iodineValueFromProfileSteps, saponificationValueFromProfileSteps } from '../fats/index.js';
 import {
+  acidityFromTitrationSteps,
+  acidValueFromTitrationSteps,
+  alkaliAssayFromBariumChlorideSteps,
+  alkaliAssayFromTwoIndicatorsSteps,
+  correctFreeAlkaliSteps,
+  correctSuperfatSteps,
+  esterValueFromTitrationsSteps,
+  freeAlkaliBehindPhSteps,
+  freeCausticAlkaliFromTitrationSteps,
+  judgeFreeAlkaliSteps,
+  lyeStrengthFromTitrationSteps,
+  saponificationValueFromTitrationSteps,
+  soapSolutionPhFromSteps,
+  soapStateFromTestSteps,
+  titrantFromStandardSteps,
+  totalFreeAlkaliFromTitrationSteps,
+} from '../freeAlkali/index.js';
+import {
   alkaliContentOfSteps,
   dilutedLyeSteps,
   hydroxideFromOxideGradeSteps,
@@ -49,7 +67,23 @@ export type ExplainedBy =
   | 'batchVolumeOf'
   | 'solventDensity'
   | 'mixtureDensity'
-  | 'spiritStrengthFromVolume';
+  | 'spiritStrengthFromVolume'
+  | 'freeCausticAlkaliFromTitration'
+  | 'totalFreeAlkaliFromTitration'
+  | 'acidValueFromTitration'
+  | 'acidityFromTitration'
+  | 'saponificationValueFromTitration'
+  | 'esterValueFromTitrations'
+  | 'alkaliAssayFromTwoIndicators'
+  | 'alkaliAssayFromBariumChloride'
+  | 'lyeStrengthFromTitration'
+  | 'titrantFromStandard'
+  | 'judgeFreeAlkali'
+  | 'correctFreeAlkali'
+  | 'correctSuperfat'
+  | 'soapStateFromTest'
+  | 'soapSolutionPhFrom'
+  | 'freeAlkaliBehindPh';
 
 /** Each of these functions by its kernel. */
 const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
@@ -77,6 +111,22 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   solventDensity: solventDensitySteps,
   mixtureDensity: mixtureDensitySteps,
   spiritStrengthFromVolume: spiritStrengthFromVolumeSteps,
+  freeCausticAlkaliFromTitration: freeCausticAlkaliFromTitrationSteps,
+  totalFreeAlkaliFromTitration: totalFreeAlkaliFromTitrationSteps,
+  acidValueFromTitration: acidValueFromTitrationSteps,
+  acidityFromTitration: acidityFromTitrationSteps,
+  saponificationValueFromTitration: saponificationValueFromTitrationSteps,
+  esterValueFromTitrations: esterValueFromTitrationsSteps,
+  alkaliAssayFromTwoIndicators: alkaliAssayFromTwoIndicatorsSteps,
+  alkaliAssayFromBariumChloride: alkaliAssayFromBariumChlorideSteps,
+  lyeStrengthFromTitration: lyeStrengthFromTitrationSteps,
+  titrantFromStandard: titrantFromStandardSteps,
+  judgeFreeAlkali: judgeFreeAlkaliSteps,
+  correctFreeAlkali: correctFreeAlkaliSteps,
+  correctSuperfat: correctSuperfatSteps,
+  soapStateFromTest: soapStateFromTestSteps,
+  soapSolutionPhFrom: soapSolutionPhFromSteps,
+  freeAlkaliBehindPh: freeAlkaliBehindPhSteps,
 };
 
 /** A result that carries who made it and what from; also one read back from JSON. */

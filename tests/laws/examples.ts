@@ -4,10 +4,26 @@ import { publishedRecordOf, solventRecordOf, workingOf } from 'laurate/reports';
 import { throughJson } from './exact.js';
 
 const {
+  acidValueFromTitration,
+  acidityFromTitration,
+  alkaliAssayFromBariumChloride,
+  alkaliAssayFromTwoIndicators,
   alkaliContentOf,
   alkaliDemandOf,
   batchVolumeOf,
   compositionFrom,
+  correctFreeAlkali,
+  correctSuperfat,
+  esterValueFromTitrations,
+  freeAlkaliBehindPh,
+  freeCausticAlkaliFromTitration,
+  judgeFreeAlkali,
+  lyeStrengthFromTitration,
+  saponificationValueFromTitration,
+  soapSolutionPhFrom,
+  soapStateFromTest,
+  titrantFromStandard,
+  totalFreeAlkaliFromTitration,
   fat,
   fatFromBlend,
   fatFromCertificate,
@@ -107,6 +123,20 @@ const pot = {
 } as const;
 const { by: composedBy, given: composedOf } = compositionFrom(pot);
 const composition = { by: composedBy, given: composedOf };
+const titrant = { eqPerL: '0.1' };
+const readings = [
+  { sample: { g: 10 }, volume: { mL: '2.4' } },
+  { sample: { g: '9.8' }, volume: { L: '0.00235' } },
+];
+const uncertainty = {
+  balance: { mg: 1 },
+  burette: { mL: '0.02' },
+  titrant: { percent: '0.2' },
+  sampling: { percent: 1 },
+};
+const caustic = freeCausticAlkaliFromTitration({ readings, titrant });
+const acid = acidValueFromTitration({ sample: { g: 10 }, titrant, volume: { mL: '1.8' } });
+const again = { freeCausticAlkali: { percentKoh: '0.13' }, standardUncertainty: { percentNa2o: '0.004' } };
 
 /** Every public function but the class of errors, `isCalculationError` and `toJson`, which calculate nothing. */
 export const examples: readonly Example[] = [
@@ -271,6 +301,108 @@ soap: throughJson({ by, given }) as laurate.MadeSoap,
     [{ solvent: 'sucrose', share: { percent: 65 }, temperature: { celsius: 20 } }],
   ),
   example('spiritStrengthFromVolume', spiritStrengthFromVolume, [{ strength: { percentByVolume: 96 } }]),
+  example('freeCausticAlkaliFromTitration', freeCausticAlkaliFromTitration, [{ sample: { g: 10 }, titrant, volume: { mL: '2.4' } }], [{ readings, titrant, blank: { mL: '0.1' }, method: 'barium-chloride', uncertainty }]),
+  example(
+    'totalFreeAlkaliFromTitration',
+    totalFreeAlkaliFromTitration,
+    [{ sample: { g: 10 }, titrant, blank: { mL: 30 }, volume: { mL: '22.6' } }],
+    [{ readings: readings.slice(0, 1), titrant, acid: { titrant: { eqPerL: 1 }, volume: { mL: 3 } }, uncertainty }],
+  ),
+  example('acidValueFromTitration', acidValueFromTitration, [{ readings, titrant, blank: { mL: '0.05' } }]),
+  example('acidityFromTitration', acidityFromTitration, [{ as: 'lauric', sample: { g: 10 }, titrant, volume: { mL: '1.8' } }]),
+  example('saponificationValueFromTitration', saponificationValueFromTitration, [{ sample: { g: 2 }, titrant: { eqPerL: '0.5' }, blank: { mL: '24.6' }, volume: { mL: '6.35' }, uncertainty }]),
+  example(
+    'esterValueFromTitrations',
+    esterValueFromTitrations,
+    [{ saponification: { saponificationValue: { mgKohPerG: 196 }, standardUncertainty: { mgKohPerG: 1 } }, acid: throughJson(acid) }],
+  ),
+  example(
+    'alkaliAssayFromTwoIndicators',
+    alkaliAssayFromTwoIndicators,
+    [{ alkali: 'naoh', sample: { g: '1.5' }, titrant: { eqPerL: 1 }, phenolphthalein: { mL: '36.6' }, methylOrange: { mL: '0.2' }, uncertainty }],
+  ),
+  example(
+    'alkaliAssayFromBariumChloride',
+    alkaliAssayFromBariumChloride,
+    [{ alkali: 'koh', sample: { g: 2 }, titrant: { eqPerL: 1 }, bariumChloride: { mL: '31.1' }, methylOrange: { mL: '31.5' } }],
+  ),
+  example('lyeStrengthFromTitration', lyeStrengthFromTitration, [{ alkali: 'naoh', sample: { g: '2.5' }, titrant: { eqPerL: 1 }, volume: { mL: '31.2' } }]),
+  example(
+    'titrantFromStandard',
+    titrantFromStandard,
+    [{ standard: { sodiumCarbonate: { mg: 132 } }, volume: { mL: '24.85' } }],
+    [{ standard: { potassiumHydrogenPhthalate: { g: '0.5' } }, volume: { mL: '24.4' }, uncertainty }],
+    [{ standard: { solution: { titrant, volume: { mL: 25 } } }, volume: { mL: '24.9' } }],
+  ),
+  example(
+    'judgeFreeAlkali',
+    judgeFreeAlkali,
+    [{ measured: throughJson(caustic), limit: 'soft-soap-usp' }],
+    [{ measured: again, limit: { percentNa2o: '0.05' }, massLoss: { percent: 10 }, triethanolamine: true }],
+  ),
+  example(
+    'correctFreeAlkali',
+    correctFreeAlkali,
+    [{ batch: { kg: 5 }, alkali: 'naoh', measured: caustic, target: { percentNaoh: '0.02' }, corrector: { acid: 'lactic', strength: { percent: 80 } } }],
+    [
+      {
+        batch: { kg: 5 },
+        alkali: { kohShare: { percent: 30 } },
+        measured: throughJson(caustic),
+        reactionComplete: { earlier: again, apart: { hours: '1.5' } },
+        target: { percentNaoh: '0.02' },
+        notBelow: { percentNaoh: '0.01' },
+        corrector: { acid: 'citric-monohydrate', assay: { low: { percent: 99 }, high: { percent: 100 } } },
+      },
+    ],
+    [
+      {
+        batch: { lb: 9 },
+        alkali: 'koh',
+        measured: caustic,
+        reactionComplete: { earlier: again, apart: { minutes: 60 } },
+        target: { percentNaoh: 0 },
+        corrector: { fat: throughJson(fatFromBlend({ name: 'Two', parts: [{ fat: lot, mass: { g: 1 } }, { fat: fat('stearic-acid-50'), mass: { g: 1 } }] })) },
+      },
+    ],
+  ),
+  example(
+    'correctSuperfat',
+    correctSuperfat,
+    [{ batch: { kg: 5 }, measured: acid, target: { mgKohPerG: '0.5' }, lye: { alkali: 'naoh', solution } }],
+    [
+      {
+        batch: { kg: 5 },
+        measured: throughJson(acid),
+        reactionComplete: { earlier: acid, apart: { hours: 2 } },
+        target: { mgKohPerG: 0 },
+        lye: { alkali: 'koh', solid: total },
+      },
+    ],
+    [
+      {
+        batch: { kg: 5 },
+        measured: { saponificationValue: { gKohPerG: '0.006' }, standardUncertainty: { mgKohPerG: '0.2' } },
+        reactionComplete: { earlier: { saponificationValue: { mgKohPerG: '6.1' }, standardUncertainty: { mgKohPerG: '0.2' } }, apart: { hours: 2 } },
+        target: { mgKohPerG: 2 },
+        notBelow: { mgKohPerG: 1 },
+        lye: { alkali: 'naoh', solid },
+      },
+    ],
+  ),
+  example(
+    'soapStateFromTest',
+    soapStateFromTest,
+    [{ fats: charge, lye: [{ alkali: 'naoh', mass: { g: 600 }, solution }], measured: caustic }],
+    [{ fats: stored, lye: [{ alkali: 'naoh', mass: { g: 30 }, solid: total }], water: { g: 50 }, batchMass: { kg: '0.3' }, measured: throughJson(again) }],
+  ),
+  example('soapSolutionPhFrom', soapSolutionPhFrom, [{ soap: { g: 1 }, solution: { mL: 100 }, soapContent: { percent: 60 }, temperature: { fahrenheit: 77 } }]),
+  example(
+    'freeAlkaliBehindPh',
+    freeAlkaliBehindPh,
+    [{ reading: { pH: '9.8' }, error: { pH: '0.3' }, on: { soap: { g: 1 }, solution: { mL: 100 } }, temperature: { celsius: 20 } }],
+    [{ reading: { pH: 9 }, error: { pH: 1 }, on: 'wet-bar', temperature: { celsius: 20 }, triethanolamine: true }],
+  ),
   example('workingOf', workingOf, [throughJson(naohFromKoh({ koh: { g: 100 }, kohAssay: { percent: 90 }, naohAssay: { percent: 98 } }))]),
   example('publishedRecordOf', publishedRecordOf, ['coconut-oil']),
   example('solventRecordOf', solventRecordOf, ['ethanol'], ['1-3-butanediol']),

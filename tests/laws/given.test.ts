@@ -31,32 +31,48 @@ describe.each(explained)('%s, run again on what was given', (_by, result) => {
   });
 });
 
-it('results with `by` and `given` are those of twenty-four functions', () => {
+it('results with `by` and `given` are those of forty functions', () => {
   expect([...new Set(explained.map(([by]) => by))].sort()).toEqual([
+    'acidValueFromTitration',
+    'acidityFromTitration',
+    'alkaliAssayFromBariumChloride',
+    'alkaliAssayFromTwoIndicators',
     'alkaliContentOf',
     'alkaliDemandOf',
     'batchVolumeOf',
     'compositionFrom',
+    'correctFreeAlkali',
+    'correctSuperfat',
     'dilutedLye',
+    'esterValueFromTitrations',
+    'freeAlkaliBehindPh',
+    'freeCausticAlkaliFromTitration',
     'hydroxideFromOxideGrade',
     'iodineValueFromProfile',
+    'judgeFreeAlkali',
     'kohFromNaoh',
     'kohShareFromMassShare',
     'lyeDensity',
     'lyeFreezingPoint',
     'lyeStrengthFromDensity',
     'lyeStrengthFromMixing',
+    'lyeStrengthFromTitration',
     'lyeTemperatureFromDissolving',
     'mixtureDensity',
     'naohFromKoh',
     'planLye',
     'ratiosOf',
     'saponificationValueFromProfile',
+    'saponificationValueFromTitration',
     'soapFromLye',
+    'soapSolutionPhFrom',
+    'soapStateFromTest',
     'solventDensity',
     'spiritStrengthFromVolume',
     'superfatFromLye',
+    'titrantFromStandard',
     'totalFattyMatterOf',
+    'totalFreeAlkaliFromTitration',
   ]);
 });
 

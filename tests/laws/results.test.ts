@@ -94,22 +94,35 @@ describe('basis, edition and cautions', () => {
     }
   });
 
-  it('what leads to handling lye has cautions, burns first; nothing else has', () => {
+  it('what leads to handling lye, acid or spirit has cautions, burns first; nothing else has', () => {
     const cautioned = based.filter(([, { cautions }]) => cautions !== undefined);
     for (const [, { cautions }] of cautioned) expect(cautions?.[0]?.code).toBe('caustic-burns');
     expect([...new Set(cautioned.map(([name]) => name))].sort()).toEqual([
+      'acidValueFromTitration',
+      'acidityFromTitration',
+      'alkaliAssayFromBariumChloride',
+      'alkaliAssayFromTwoIndicators',
       'compositionFrom',
+      'correctFreeAlkali',
+      'correctSuperfat',
       'dilutedLye',
+      'freeAlkaliBehindPh',
+      'freeCausticAlkaliFromTitration',
+      'judgeFreeAlkali',
       'kohFromNaoh',
       'lyeDensity',
       'lyeFreezingPoint',
       'lyeStrengthFromDensity',
       'lyeStrengthFromMixing',
+      'lyeStrengthFromTitration',
       'lyeTemperatureFromDissolving',
       'naohFromKoh',
       'planLye',
+      'saponificationValueFromTitration',
       'soapFromLye',
+      'soapStateFromTest',
       'superfatFromLye',
+      'totalFreeAlkaliFromTitration',
     ]);
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { checkValues, knownDisagreements } from 'laurate/check-values';
 import { chemistryChecks } from '../../src/checkValues/data/chemistry.js';
 import { fattyMatterChecks } from '../../src/checkValues/data/fattyMatter.js';
+import { freeAlkaliChecks } from '../../src/checkValues/data/freeAlkali.js';
 import { handbookFatChecks } from '../../src/checkValues/data/handbookFats.js';
 import { hydrometerChecks } from '../../src/checkValues/data/hydrometer.js';
 import { lyeChecks } from '../../src/checkValues/data/lye.js';
@@ -36,6 +37,7 @@ describe('the rows', () => {
       solventDensities: solventDensityChecks().length,
       printedCompositions: printedCompositionChecks().length,
       fattyMatter: fattyMatterChecks().length,
+      freeAlkali: freeAlkaliChecks.length,
     };
     expect(counts).toEqual({
       quantities: 6,
@@ -53,6 +55,7 @@ describe('the rows', () => {
       solventDensities: 257,
       printedCompositions: 202,
       fattyMatter: 6,
+      freeAlkali: 56,
     });
     expect(checkValues()).toHaveLength(Object.values(counts).reduce((sum, count) => sum + count, 0));
   });

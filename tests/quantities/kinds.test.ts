@@ -62,6 +62,7 @@ const FACTORS: readonly (readonly [Kind, string, string, string])[] = [
   ['density', 'kgPerM3', '998.2', '0.9982'],
   ['chainLength', 'carbonsPerAcid', '1', '1'],
   ['unsaturation', 'doubleBondsPerAcid', '1', '1'],
+  ['acidity', 'pH', '1', '1'],
 ];
 // Hydrometer scales and specific gravities lean on the density of water: density.test.ts works them out.
 const OVER_WATER = [
@@ -192,4 +193,5 @@ const CANONICAL: readonly string[] = [
   'partsPerPart',
   'carbonsPerAcid',
   'doubleBondsPerAcid',
+  'pH',
 ];

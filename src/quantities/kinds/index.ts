@@ -1,3 +1,4 @@
+import { acidityUnits, type AcidityUnit } from './acidity.js';
 import { alkaliContentUnits, type AlkaliContentUnit } from './alkaliContent.js';
 import { amountUnits, type AmountUnit } from './amount.js';
 import { densityUnits, type DensityUnit } from './density.js';
@@ -35,6 +36,7 @@ export interface UnitsByKind {
   readonly density: DensityUnit;
   readonly chainLength: ChainLengthUnit;
   readonly unsaturation: UnsaturationUnit;
+  readonly acidity: AcidityUnit;
 }
 
 /** The unit tables of all kinds; a function, so that who reads one kind does not carry the others. */
@@ -57,5 +59,6 @@ export function unitsByKind(): { readonly [K in keyof UnitsByKind]: Units<UnitsB
     density: densityUnits,
     chainLength: chainLengthUnits,
     unsaturation: unsaturationUnits,
+    acidity: acidityUnits,
   };
 }

@@ -1,0 +1,119 @@
+import fc from 'fast-check';
+import { acidValueFromTitration, correctSuperfat, type CorrectSuperfatInput } from 'laurate';
+import { describe, expect, it } from 'vitest';
+import { deviation, Exact, KOH, NAOH } from '../laws/exact.js';
+import { refusal } from '../laws/refusal.js';
+
+const acid = (mgKohPerG: string | number, uncertainty: string | number = 0) => ({
+  acidValue: { mgKohPerG },
+  standardUncertainty: { mgKohPerG: uncertainty },
+});
+const fat = (mgKohPerG: string | number) => ({
+  saponificationValue: { mgKohPerG },
+  standardUncertainty: { mgKohPerG: 0 },
+});
+const settled = <M>(measured: M) => ({ measured, reactionComplete: { earlier: measured, apart: { hours: 1 } } });
+const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
+const once = {
+  batch: { g: 1000 },
+  measured: acid('5.6105'),
+  target: { mgKohPerG: 0 },
+  lye: { alkali: 'naoh', solution: { hydroxide: { percent: 50 } } },
+} as const satisfies CorrectSuperfatInput;
+const base = { ...once, ...settled(once.measured) } satisfies CorrectSuperfatInput;
+const changed = (input: CorrectSuperfatInput) =>
+  Object.fromEntries(correctSuperfat(input).changes.map(({ component, mass }) => [component, mass.g.toFixed(4)]));
+
+describe('correctSuperfat: worked by hand', () => {
+  it('0.1 mol of free acid takes 0.1 mol of hydroxide, 8 g of 50 % lye', () => {
+    const r = correctSuperfat(base);
+    expect([r.decision, r.add.g.toFixed(10)]).toEqual(['add', '7.9994000000']);
+    expect(changed(base)).toEqual({
+      water: '5.8012', // 3.9997 of the lye, 1.8015 of the reaction
+      soapSodium: '30.3982', // 0.1 · (282 + 22.990 − 1.008)
+      soapPotassium: undefined,
+      freeAcid: '-28.2000',
+    });
+  });
+
+  it('fat and acid together are counted as fat: glycerol instead of water', () => {
+    expect(changed({ ...base, ...settled(fat('5.6105')) })).toEqual({
+      water: '3.9997',
+      soapSodium: '30.3982',
+      freeFat: '-29.4683', // 0.1 · (282 + 38.049/3)
+      glycerol: '3.0698', // 0.1/3 · 92.094
+    });
+  });
+
+  it('the batch grows: to leave a target takes a little less', () => {
+    const { add } = correctSuperfat({ ...base, target: { mgKohPerG: 2 } });
+    const target = new Exact(2).div(KOH.times(1000));
+    const by = new Exact('0.1').minus(target.times(1000)).div(new Exact('0.5').div(NAOH).plus(target));
+    expect(deviation(add.g.toString(), by).lte('1e-28')).toBe(true);
+  });
+
+  it('a solid potash with carbonate: the rest is water, the carbonate stays', () => {
+    const solid = { totalAlkali: { percent: 90 }, carbonate: { percent: 2 } } as const;
+    const potash = { ...base, lye: { alkali: 'koh', solid } } as const;
+    // hydroxide 0.9 − 0.02·112.21/138.204 = 0.8837617
+    expect(correctSuperfat(potash).add.g.toFixed(5)).toBe('6.34843');
+    expect(changed(potash)).toMatchObject({ carbonate: '0.1270', soapPotassium: '32.0090', freeAcid: '-28.2000' });
+    expect(codes(correctSuperfat(potash).cautions).slice(1, 4)).toEqual(['solid-into-cold-water', 'lye-into-hot-soap', 'carbonate-foams']); // prettier-ignore
+  });
+
+  it('lye that may be stronger than likely, and a test that may read too much, hold the dose back', () => {
+    const lye = { alkali: 'naoh', solution: { hydroxide: { low: { percent: 48 }, high: { percent: 52 } } } } as const;
+    const r = correctSuperfat({ ...base, ...settled(acid('5.6105', '0.2')), lye });
+    expect(r.decision).toBe('add-then-test');
+    // (5.6105 − 0.329) mg/g over 52 %
+    expect(r.add.g.toFixed(5)).toBe(new Exact('5.2815').div(KOH).times(NAOH).div('0.52').toFixed(5));
+    expect(r.leaves.low.mgKohPerG.isZero()).toBe(true);
+  });
+
+  it('nothing before the reaction is shown to be over, whatever is free', () => {
+    const r = correctSuperfat(once);
+    expect([r.decision, r.add.g.toString(), r.changes.length]).toEqual(['heat-and-test-again', '0', 0]);
+    expect(codes(r.cautions).slice(0, 3)).toEqual(['caustic-burns', 'heat-before-correcting', 'lye-into-hot-soap']);
+  });
+
+  it('takes titrations as they are', () => {
+    const test = acidValueFromTitration({ sample: { g: 10 }, titrant: { eqPerL: '0.1' }, volume: { mL: 8 } });
+    const r = correctSuperfat({ ...base, ...settled(test), target: { mgKohPerG: 1 } });
+    expect(r.decision).toBe('add');
+    expect(r.given.measured.acidValue?.mgKohPerG.eq(test.acidValue.mgKohPerG)).toBe(true);
+  });
+});
+
+describe('correctSuperfat: laws', () => {
+  const milli = (min: number, max: number) => fc.integer({ min, max }).map((value) => `${String(value)}e-3`);
+
+  it('what it changes adds up to what was added, and no dose leaves free caustic', () => {
+    fc.assert(
+      fc.property(milli(1000, 9000000), milli(1, 50000), milli(0, 500), fc.boolean(), fc.constantFrom<CorrectSuperfatInput['lye']>(base.lye, { alkali: 'koh', solid: { totalAlkali: { percent: 90 }, carbonate: { low: { percent: 0 }, high: { percent: 3 } } } }, { alkali: 'naoh', solid: { hydroxide: { percent: 98 } } }), (g, value, uncertainty, isFat, lye) => {
+        const measured = isFat ? { ...fat(value), standardUncertainty: { mgKohPerG: uncertainty } } : acid(value, uncertainty);
+        const r = correctSuperfat({ batch: { g }, ...settled(measured), target: { mgKohPerG: 0 }, lye });
+        const sum = r.changes.reduce((total, { mass }) => total.plus(mass.g.toString()), new Exact(0));
+        expect(deviation(sum, r.add.g.toString()).lte('1e-28')).toBe(true);
+        expect(r.leaves.low.mgKohPerG.gte(0)).toBe(true);
+        expect(r.leaves.low.mgKohPerG.lte(r.leaves.likely.mgKohPerG)).toBe(true);
+        expect(r.leaves.likely.mgKohPerG.lte(r.leaves.high.mgKohPerG)).toBe(true);
+      }),
+    );
+  }); // prettier-ignore
+});
+
+describe('correctSuperfat: refusals', () => {
+  it.each<[string, object, string, string]>([
+    ['a target above what was measured', { target: { mgKohPerG: 6 } }, 'out-of-range', 'target'],
+    ['a bound above the target', { notBelow: { mgKohPerG: 1 } }, 'out-of-range', 'notBelow'],
+    ['a sample over the batch', { measured: { ...acid(5), sample: { kg: 2 } } }, 'out-of-range', 'measured.sample'],
+    ['no kind of test', { measured: { standardUncertainty: { mgKohPerG: 1 } } }, 'missing', 'measured'],
+    ['two kinds of test', { measured: { ...acid(5), ...fat(5) } }, 'bad-shape', 'measured'],
+    ['another kind of test before', { reactionComplete: { earlier: fat(5), apart: { hours: 1 } } }, 'bad-shape', 'reactionComplete.earlier'],
+    ['no lye', { lye: undefined }, 'missing', 'lye'],
+    ['a lye without strength', { lye: { alkali: 'naoh' } }, 'missing', 'lye'],
+    ['more than any soap holds free', { target: { mgKohPerG: 301 } }, 'out-of-range', 'target.mgKohPerG'],
+  ])('%s', (_what, change, code, path) => {
+    expect(refusal(() => correctSuperfat({ ...base, ...change }))).toMatchObject({ code, path });
+  }); // prettier-ignore
+});
