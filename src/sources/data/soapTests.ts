@@ -30,11 +30,6 @@ export const soapTests = () =>
       edition: 'Journal of Colloid and Interface Science 256 (2002) 201-207',
       where: 'abstract',
     },
-    'nfpa-497': {
-      title: 'Flammable liquids, gases and vapours in electrical installations, NFPA 497 (title recalled)',
-      edition: 'edition not stated where it was read',
-      where: 'ethanol: flash point, limits of explosion',
-    },
 
     // cited by check values only
     'tarun-2014': {
