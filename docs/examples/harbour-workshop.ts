@@ -7,9 +7,7 @@
 import {
   dilutedLye,
   fat,
-  fatFromCertificate,
   lyeFreezingPoint,
-  lyeStrengthFromDensity,
   planLye,
   soapFromLye,
   sources,
@@ -21,34 +19,10 @@ import {
 } from 'laurate';
 import { workingOf } from 'laurate/reports';
 import { auditLines } from './ferry-leaflet.js';
+import { bench, fats, others, plan, stock } from './harbour-batch.js';
+import { potLines, testLines } from './harbour-test.js';
 
-// The stock lye, by a hydrometer in degrees Twaddell at 18 °C. It can be read to half a degree.
-const reading = (twaddell: string): Fraction =>
-  lyeStrengthFromDensity({ alkali: 'naoh', density: { twaddell }, temperature: { celsius: 18 } }).strength;
-const stock = { low: reading('103.5'), likely: reading('104'), high: reading('104.5') };
 const freezing = lyeFreezingPoint({ alkali: 'naoh', strength: stock.likely });
-
-// A lot of coconut oil whose supplier certifies it; the other fats stand for any lawful lot of their kind.
-const coconut = fatFromCertificate({
-  name: 'Coconut oil, drum 7',
-  like: fat('coconut-oil'),
-  saponificationValue: { mgKohPerG: '256.4' },
-  uncertainty: { mgKohPerG: '1.0' },
-  acidValue: { mgKohPerG: '0.2' },
-});
-const others = [
-  { fat: fat('stearic-acid-50'), mass: { g: 230 } },
-  { fat: fat('castor-oil'), mass: { g: 60 } },
-];
-const bench = {
-  alkali: { naoh: { solution: { hydroxide: stock } } },
-  target: { superfat: { percent: 3 } },
-  dilution: { strength: { percent: 33 } },
-  scaleStep: { g: 1 },
-} as const;
-
-const fats = [{ fat: coconut, mass: { g: 610 } }, ...others];
-const plan = planLye({ ...bench, fats });
 const uncertified = planLye({ ...bench, fats: [{ fat: fat('coconut-oil'), mass: { g: 610 } }, ...others] });
 const jug = dilutedLye({
   alkali: 'naoh',
@@ -149,6 +123,10 @@ const sheet = [
   '',
   'Figures from',
   ...sources(cited).map(({ title, edition }) => `  - ${title}; ${edition}`),
+  '',
+  ...potLines,
+  '',
+  ...testLines,
   '',
   ...auditLines,
 ];
