@@ -1,3 +1,4 @@
+import { auditRecipe } from '../audit/index.js';
 import { molarMassOf, type FattyAcid } from '../chemistry/index.js';
 import {
   fat,
@@ -27,6 +28,7 @@ import {
   naohFromKoh,
 } from '../lye/index.js';
 import { valueIn, type MassInput, type Quantity, type UnitFor } from '../quantities/index.js';
+import type { Recipe, RecipeFat } from '../recipe/index.js';
 import { alkaliDemandOf, planLye, soapFromLye, superfatFromLye } from '../saponification/index.js';
 
 /** A fat in a check: the id of a published one, a certificate, or a profile. */
@@ -40,6 +42,11 @@ export interface CheckCharge {
   readonly fat: CheckFat;
   readonly mass: MassInput;
 }
+
+/** A recipe in a check, its fats as plain data. */
+export type CheckRecipe = Omit<Recipe, 'version' | 'fats'> & {
+  readonly fats: readonly (Omit<RecipeFat, 'fat'> & { readonly fat: CheckFat })[];
+};
 
 /** What each tested function is given in a check: its own input, with fats as plain data. */
 export interface CallInputs {
@@ -66,6 +73,7 @@ export interface CallInputs {
     readonly fats: readonly CheckCharge[];
   };
   readonly soapFromLye: Omit<Parameters<typeof soapFromLye>[0], 'fats'> & { readonly fats: readonly CheckCharge[] };
+  readonly auditRecipe: CheckRecipe;
 }
 
 /** Name of a function that checks test. */
@@ -94,6 +102,8 @@ const calls: { readonly [C in CallName]: (inputs: CallInputs[C]) => unknown } = 
   planLye: (inputs) => planLye({ ...inputs, fats: inputs.fats.map(weighed) }),
   superfatFromLye: (inputs) => superfatFromLye({ ...inputs, fats: inputs.fats.map(weighed) }),
   soapFromLye: (inputs) => soapFromLye({ ...inputs, fats: inputs.fats.map(weighed) }),
+  auditRecipe: (inputs) =>
+    auditRecipe({ version: 1, ...inputs, fats: inputs.fats.map((row) => ({ ...row, fat: fatOf(row.fat) })) }),
 };
 
 /** The result of the function that a check names, given its inputs. */

@@ -1,4 +1,5 @@
 import type { CheckValue } from './checkValue.js';
+import { auditChecks } from './data/audits.js';
 import { chemistryChecks } from './data/chemistry.js';
 import { handbookFatChecks } from './data/handbookFats.js';
 import { hydrometerChecks } from './data/hydrometer.js';
@@ -40,6 +41,7 @@ export function checkValues(): readonly CheckValue[] {
     ...saponificationChecks,
     ...soapYieldChecks,
     ...printedRecipeChecks,
+    ...auditChecks(),
   ];
   return all;
 }

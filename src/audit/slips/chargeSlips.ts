@@ -23,8 +23,7 @@ export function chargeSlips(pot: Pot): readonly Charge[] {
     ...slipsOfValues(pot.fats),
     ...slipsOfRows(pot.fats),
     ...SUPERFAT_SLIPS,
-    ...slipsOfAssay(pot),
-    ...slipsOfUnits(pot),
+    ...(pot.lye.length > MOST_ROWS ? [] : [...slipsOfAssay(pot), ...slipsOfUnits(pot)]),
     ...slipsOfPen(pot),
   ];
 }
