@@ -46,7 +46,7 @@ const mass = (): v.GenericSchema<MassInput> => quantity('mass', (path, value) =>
 const share = (): v.GenericSchema<FractionInput> => quantity('fraction', (path, value) => readPercent(path, value));
 /** A claim may be beyond reason, and a superfat one of alkali in excess: that is for an audit to find. */
 const claimedShare = (least: number): v.GenericSchema<FractionInput> =>
-  quantity('fraction', (path, value) => readPercent(path, value, { min: least, max: 1000 }));
+  quantity('fraction', (path, value) => readPercent(path, value, { min: least, max: 1_000_000 }));
 const alkaliContent = (): v.GenericSchema<AlkaliContentInput> =>
   quantity('alkaliContent', (path, value) => readAlkaliContent(path, value));
 const saponificationValue = (): v.GenericSchema<SaponificationValueInput> =>
