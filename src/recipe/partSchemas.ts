@@ -50,8 +50,10 @@ function eitherOf(one: string, other: string): Reader {
   };
 }
 
-/** The same as JSON Schema. */
-const oneOf = (...keys: readonly string[]): object => ({ oneOf: keys.map((key) => ({ required: [key] })) });
+/** The same as JSON Schema; strict validators want a field named before it is required. */
+const oneOf = (...keys: readonly string[]): object => ({
+  oneOf: keys.map((key) => ({ properties: { [key]: true }, required: [key] })),
+});
 
 /** A name to look a fat up by, or a whole fat; which it is, and whether it is one, the reader of the recipe sees. */
 const fatReference = (): v.GenericSchema<RecipeFat['fat']> =>

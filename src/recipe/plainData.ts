@@ -17,6 +17,9 @@ const DEEPEST = 16;
 /** No field of a recipe has a longer name. It bounds the paths of errors. */
 const LONGEST_KEY = 40;
 
+/** Stands for any function, of which no reader takes one: theirs may be a proxy that throws. */
+const aFunction = (): undefined => undefined;
+
 /**
  * A copy of a value as JSON would hold it, in which nothing can run: getters are read once, Decimals become text, fields
  * without a value are left out. A fat that this library made stays itself.
@@ -25,8 +28,9 @@ const LONGEST_KEY = 40;
  *   than any of ours, `not-a-number` and `out-of-range` for a Decimal that is no figure of a recipe
  */
 export function plainData(path: string, value: unknown, depth = 0): unknown {
-  if (typeof value !== 'object' || value === null || isKnownFat(value)) return value;
   const here = path || 'recipe';
+  if (typeof value === 'function') return aFunction;
+  if (typeof value !== 'object' || value === null || isKnownFat(value)) return value;
   if (isDecimal(value)) return readNumber(here, value).toSignificantDigits(Decimal.precision).toString();
   if (depth > DEEPEST) refuse('bad-shape', here, 'the shape of a recipe', 'data that is too deep, or holds itself');
   if (isList(value)) {
