@@ -11,10 +11,12 @@ import {
   unitsByKind,
   type AlkaliContentInput,
   type FractionInput,
+  type FractionUnit,
   type MassInput,
+  type OneUnit,
   type Ranged,
   type SaponificationValueInput,
-  type SpiritStrengthInput,
+  type SpiritStrengthUnit,
   type TemperatureInput,
   type TimeInput,
   type VolumeInput,
@@ -48,7 +50,7 @@ export const rangedShare = (limits: Limits): v.GenericSchema<Ranged<FractionInpu
   );
 
 /** A share by mass or, of spirit, by volume. */
-export function assay(): v.GenericSchema<FractionInput | SpiritStrengthInput> {
+export function assay(): v.GenericSchema<OneUnit<FractionUnit | SpiritStrengthUnit>> {
   const read: Reader = (path, value) => {
     const { fraction, spiritStrength } = unitsByKind();
     return readQuantity(path, value, { ...fraction, ...spiritStrength }, { above: 0, max: 100 });

@@ -5,10 +5,12 @@ import type { Numeric } from '../numbers/index.js';
 import type {
   AlkaliContentInput,
   FractionInput,
+  FractionUnit,
   MassInput,
   OneChoice,
+  OneUnit,
   SaponificationValueInput,
-  SpiritStrengthInput,
+  SpiritStrengthUnit,
   TemperatureInput,
   TimeInput,
   VolumeInput,
@@ -80,14 +82,19 @@ export type AdditionAmount = OneChoice<{
   readonly volume: VolumeInput;
 }>;
 
-/** A solvent, with its assay by mass (of spirit: or by volume), or anything else under its name. */
+/** A solvent, with its assay by mass (of ethanol: or by volume), or anything else under its name. */
 export type RecipeAddition = AdditionAmount &
   (
     | {
         /** A solvent of this list. */
-        readonly solvent: SolventId;
+        readonly solvent: 'ethanol';
         /** What of it is the solvent, the rest being water: by mass or, of ethanol, by volume. */
-        readonly assay?: FractionInput | SpiritStrengthInput;
+        readonly assay?: OneUnit<FractionUnit | SpiritStrengthUnit>;
+        readonly name?: never;
+      }
+    | {
+        readonly solvent: Exclude<SolventId, 'ethanol'>;
+        readonly assay?: FractionInput;
         readonly name?: never;
       }
     | {

@@ -69,6 +69,8 @@ describe('Recipe', () => {
     ({ solvent: 'glycerin', mass }) satisfies RecipeAddition;
     // @ts-expect-error: only a solvent has an assay
     ({ name: 'colour', mass, assay: { percent: 50 } }) satisfies RecipeAddition;
+    // @ts-expect-error: of spirit alone the share may be one by volume
+    ({ solvent: 'glycerol', mass, assay: { percentByVolume: 96 } }) satisfies RecipeAddition;
     // @ts-expect-error: a share is by mass or by volume
     ({ solvent: 'ethanol', mass, assay: { percent: 94, percentByVolume: 96 } }) satisfies RecipeAddition;
   });
@@ -76,7 +78,7 @@ describe('Recipe', () => {
   it('takes one target', () => {
     ({ ...small, target: { superfat: { percent: 4 } } }) satisfies Recipe;
     const both = { superfat: { percent: 4 }, freeCausticAlkaliAtMost: { percentNaoh: '0.05' } };
-    // @ts-expect-error: not two
+    // @ts-expect-error: two targets are none
     ({ ...small, target: both }) satisfies Recipe;
   });
 });
