@@ -13,11 +13,13 @@ export interface ReadRecipeOptions {
 
 /** A fat of a recipe as read: the fat itself in the place of its name. */
 export interface ReadRecipeFat extends RecipeFat {
+  /** The fat that was named. */
   readonly fat: Fat;
 }
 
 /** A recipe as read: every name of a fat resolved, every figure a text as printed. It is a recipe again, also as JSON. */
 export interface ReadRecipe extends Recipe {
+  /** The fats, at least one. */
   readonly fats: readonly ReadRecipeFat[];
 }
 
