@@ -62,7 +62,7 @@ describe('readParts: faults', () => {
       fats: [
         { fat: 'coconut-oil', mass: { g: '900' }, claimed: { saponificationValue: 190 } },
         { fat: 'no such fat', mass: { g: 100 }, claimed: { share: { percent: 10 } } },
-        { fat: 'castor-oil', mass: { g: -1 }, claimed: { share: { percent: 200 } } },
+        { fat: 'castor-oil', mass: { g: -1 }, claimed: { share: { percent: -2 } } },
         'castor-oil',
       ],
       lye: [
@@ -72,7 +72,7 @@ describe('readParts: faults', () => {
       water: { cups: 1 },
       additions: [{ name: 'colour' }, { name: 'scent', mass: { g: 2 } }],
       target: {},
-      claimed: { superfat: { percent: 4 }, ph: 15, total: 900, lather: 5, hardness: 7 },
+      claimed: { superfat: { percent: 4 }, ph: 15, total: 900, colour: 5, scent: 7 },
       temperatures: [{ stage: 'lye' }, { stage: 'lye', temperature: { celsius: 60 } }],
       notes: 'none',
       yield: 12,
@@ -91,8 +91,8 @@ describe('readParts: faults', () => {
       'unknown-unit water.cups',
       'missing additions[0]',
       'missing target.superfat',
-      'unknown-key claimed.lather',
-      'unknown-key claimed.hardness',
+      'unknown-key claimed.colour',
+      'unknown-key claimed.scent',
       'bad-shape claimed.total',
       'out-of-range claimed.ph',
       'missing temperatures[0].temperature',

@@ -40,7 +40,7 @@ const LARD = { name: 'lard', value: '195.95' } as const;
 const ROSIN = { name: 'rosin', value: '165', kind: 'rosin' } as const;
 
 /** Parts are put down as grams. */
-export const auditedCharges: readonly AuditedCharge[] = [
+export const auditedCharges = (): readonly AuditedCharge[] => [
   {
     id: 'thomssen-transparent-1',
     unit: 'lb',

@@ -23,7 +23,7 @@ export function auditChecks(): readonly CheckValue[] {
   return [
     ...pots.map(verdictOfPot),
     ...pots.flatMap(figureOfPot),
-    ...auditedCharges.flatMap((charge) => [verdictOfCharge(charge), figureOfCharge(charge)]),
+    ...auditedCharges().flatMap((charge) => [verdictOfCharge(charge), figureOfCharge(charge)]),
     ...misprintChecks(pots),
   ];
 }
