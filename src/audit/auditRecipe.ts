@@ -99,7 +99,7 @@ const SEVERITIES = ['danger', 'caution', 'note'] as const;
  *   claimed: { superfat: { percent: '5' } },
  * });
  * verdict; // => 'dangerous'
- * findings[0].slips[0].code; // => 'koh-value-as-naoh'
+ * findings[0]?.slips[0]?.code; // => 'koh-value-as-naoh'
  * ```
  */
 export function auditRecipe(value: unknown, options: AuditRecipeOptions = {}): AuditRecipeResult {
@@ -137,7 +137,7 @@ function judged(pot: Pot, parts: RecipeParts, limit: AlkaliContent): readonly Fi
   const slips = (): readonly Slip[] => {
     const first = !isDiagnosed;
     isDiagnosed = true;
-    return first ? slipsOfCharge(pot, parts) : [];
+    return first ? slipsOfCharge(pot, parts) : frozen([]);
   };
   const lye = pot.isAllLye && pot.lye.length > 0;
   const superfat = claimed.superfat ?? target?.superfat;

@@ -1,3 +1,4 @@
+import { auditRecipe } from '../audit/index.js';
 import { molarMassOf, type FattyAcid } from '../chemistry/index.js';
 import {
   compositionFrom,
@@ -53,6 +54,7 @@ import {
   naohFromKoh,
 } from '../lye/index.js';
 import { valueIn, type MassInput, type Quantity, type UnitFor } from '../quantities/index.js';
+import type { Recipe, RecipeFat } from '../recipe/index.js';
 import {
   alkaliDemandOf,
   planLye,
@@ -78,6 +80,11 @@ export type CheckSoap = Omit<Parameters<typeof soapFromLye>[0], 'fats'> & { read
 
 /** A whole pot of a check: fats and lye, and what is added. */
 export type CheckPot = Omit<Parameters<typeof compositionFrom>[0], 'soap'> & { readonly soap: CheckSoap };
+
+/** A recipe in a check, its fats as plain data. */
+export type CheckRecipe = Omit<Recipe, 'version' | 'fats'> & {
+  readonly fats: readonly (Omit<RecipeFat, 'fat'> & { readonly fat: CheckFat })[];
+};
 
 /** What each tested function is given in a check: its own input, with fats as plain data. */
 export interface CallInputs {
@@ -125,6 +132,7 @@ export interface CallInputs {
   readonly correctSuperfat: Parameters<typeof correctSuperfat>[0];
   readonly soapSolutionPhFrom: Parameters<typeof soapSolutionPhFrom>[0];
   readonly freeAlkaliBehindPh: Parameters<typeof freeAlkaliBehindPh>[0];
+  readonly auditRecipe: CheckRecipe;
 }
 
 /** Name of a function that checks test. */
@@ -174,6 +182,8 @@ const calls: { readonly [C in CallName]: (inputs: CallInputs[C]) => unknown } = 
   correctSuperfat,
   soapSolutionPhFrom,
   freeAlkaliBehindPh,
+  auditRecipe: (inputs) =>
+    auditRecipe({ version: 1, ...inputs, fats: inputs.fats.map((row) => ({ ...row, fat: fatOf(row.fat) })) }),
 };
 
 /** The result of the function that a check names, given its inputs. */

@@ -3,7 +3,7 @@ import type { SourceId } from '../sources/index.js';
 import type { CallInputs, CallName } from './calls.js';
 
 /** What every published check value says of itself. */
-export interface CheckBase<C extends CallName = CallName> {
+export interface RowBase<C extends CallName = CallName> {
   /** Name of the row; used once. */
   readonly id: string;
   /** The public function it tests. */
@@ -14,10 +14,6 @@ export interface CheckBase<C extends CallName = CallName> {
   readonly result: string;
   /** The figure exactly as printed, misprints included. */
   readonly printed: string;
-  /** What brings the printed figure to `unit` (a coefficient per one per cent: 100); one if left out. */
-  readonly times?: string;
-  /** The unit the result is read in. */
-  readonly unit: UnitFor<Quantity>;
   /** What the row shows, and for a figure the account of its tolerance. */
   readonly why: string;
   /** The publication. */
@@ -26,6 +22,14 @@ export interface CheckBase<C extends CallName = CallName> {
   readonly where: string;
   /** Read in a copy, recalled, or worked out from figures that were read and not itself printed. */
   readonly obtained: 'read' | 'memory' | 'derived';
+}
+
+/** What a check of a quantity says besides. */
+export interface CheckBase<C extends CallName = CallName> extends RowBase<C> {
+  /** What brings the printed figure to `unit` (a coefficient per one per cent: 100); one if left out. */
+  readonly times?: string;
+  /** The unit the result is read in. */
+  readonly unit: UnitFor<Quantity>;
 }
 
 /** A printed figure that the result must meet within a tolerance. */
@@ -55,7 +59,13 @@ export interface BoundsCheck<C extends CallName = CallName> extends CheckBase<C>
   readonly tolerance: string;
 }
 
+/** A word in the result, as a verdict, that what is printed leaves open. */
+export interface WordsCheck<C extends CallName = CallName> extends RowBase<C> {
+  /** The words of which the result must be one. */
+  readonly expectedWords: readonly string[];
+}
+
 /** A published figure the library is checked against. */
 export type CheckValue = {
-  [C in CallName]: FigureCheck<C> | RangeCheck<C> | InsideCheck<C> | BoundsCheck<C>;
+  [C in CallName]: FigureCheck<C> | RangeCheck<C> | InsideCheck<C> | BoundsCheck<C> | WordsCheck<C>;
 }[CallName];

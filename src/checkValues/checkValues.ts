@@ -1,4 +1,5 @@
 import type { CheckValue } from './checkValue.js';
+import { auditChecks } from './data/audits.js';
 import { chemistryChecks } from './data/chemistry.js';
 import { fattyMatterChecks } from './data/fattyMatter.js';
 import { freeAlkaliChecks } from './data/freeAlkali.js';
@@ -48,6 +49,7 @@ export function checkValues(): readonly CheckValue[] {
     ...printedCompositionChecks(),
     ...fattyMatterChecks(),
     ...freeAlkaliChecks,
+    ...auditChecks(),
   ];
   return all;
 }

@@ -4,8 +4,17 @@
  * @module laurate/check-values
  */
 
-export type { CallInputs, CallName, CheckCharge, CheckFat, CheckPot, CheckSoap } from './calls.js';
-export type { BoundsCheck, CheckBase, CheckValue, FigureCheck, InsideCheck, RangeCheck } from './checkValue.js';
+export type { CallInputs, CallName, CheckCharge, CheckFat, CheckPot, CheckRecipe, CheckSoap } from './calls.js';
+export type {
+  BoundsCheck,
+  CheckBase,
+  CheckValue,
+  FigureCheck,
+  InsideCheck,
+  RangeCheck,
+  RowBase,
+  WordsCheck,
+} from './checkValue.js';
 export { checkValues } from './checkValues.js';
 export { knownDisagreements } from './knownDisagreements.js';
 export { outcomeOf, selfCheck, type CheckOutcome, type SelfCheck } from './selfCheck.js';

@@ -2,7 +2,7 @@ import { Decimal, frozen } from '../numbers/index.js';
 import { valueIn, type Quantity } from '../quantities/index.js';
 import type { SourceId } from '../sources/index.js';
 import { resultOf } from './calls.js';
-import type { BoundsCheck, CheckValue } from './checkValue.js';
+import type { BoundsCheck, CheckBase, CheckValue } from './checkValue.js';
 import { checkValues } from './checkValues.js';
 import { knownDisagreements } from './knownDisagreements.js';
 
@@ -14,16 +14,16 @@ export interface CheckOutcome {
   readonly call: string;
   /** The publication. */
   readonly source: SourceId;
-  /** What the library says, unrounded; `low to high` where bounds were asked for. */
+  /** What the library says, unrounded; `low to high` where bounds were asked for, or a word. */
   readonly got: string;
-  /** What the publication says, misprints put right; `low to high` where it gives a range. */
+  /** What the publication says, misprints put right; `low to high` where it gives a range, or words. */
   readonly expected: string;
   /**
    * How far the library lies above it, or an observation above the bounds (negative: below), in the unit of the row; of
-   * bounds against bounds the end that is further off.
+   * bounds against bounds the end that is further off; of a word 0 where it is among the expected, else 1.
    */
   readonly deviation: string;
-  /** The largest deviation that meets the row; zero for ranges and bounds. */
+  /** The largest deviation that meets the row; zero for ranges, bounds and words. */
   readonly tolerance: string;
   readonly met: boolean;
   /** Why it is not met, where that is known. */
@@ -94,6 +94,11 @@ interface Comparison {
 
 function compared(row: CheckValue): Comparison {
   const result = resultOf(row.call, row.inputs);
+  if ('expectedWords' in row) {
+    const got = String(fieldAt(result, row.result));
+    const isAmong = row.expectedWords.includes(got);
+    return { got, expected: row.expectedWords.join(' or '), deviation: new Decimal(isAmong ? 0 : 1), tolerance: '0' };
+  }
   const at = (path: string): Decimal => quantityAt(result, path, row.unit);
   if ('expectedInside' in row) {
     // An equivalent runs against the saponification value: the low end of one is the high end of the other.
@@ -142,8 +147,12 @@ function inOrder(one: Decimal, other: Decimal): readonly [Decimal, Decimal] {
 }
 
 /** The quantity at a path of a result, in the unit asked for. */
-function quantityAt(result: unknown, path: string, unit: CheckValue['unit']): Decimal {
+function quantityAt(result: unknown, path: string, unit: CheckBase['unit']): Decimal {
+  return valueIn(fieldAt(result, path) as Quantity, unit);
+}
+
+function fieldAt(result: unknown, path: string): unknown {
   let found = result;
   for (const key of path.split('.')) found = (found as Readonly<Record<string, unknown>>)[key];
-  return valueIn(found as Quantity, unit);
+  return found;
 }

@@ -64,15 +64,12 @@ export function publishedFat(path: string, idOrSynonym: unknown): SingleFat {
 
 /** The fats whose names hold the words written (`rosin`, `stearic acid`: each is several), else the nearest name. */
 function near(written: unknown): string {
-  if (typeof written !== 'string' || normalised(written).length < 3) return '';
-  const holding = fats.filter((listing) =>
-    namesOf(listing).some((name) => normalised(name).includes(normalised(written))),
-  );
+  if (typeof written !== 'string') return '';
+  const word = normalised(written);
+  if (word.length < 3) return '';
+  const holding = [...listings()].flatMap(([name, { id }]) => (name.includes(word) ? [id] : []));
   if (holding.length === 0) return suggestion(written, fats.flatMap(namesOf));
-  return ` (did you mean ${holding
-    .slice(0, 5)
-    .map(({ id }) => id)
-    .join(' or ')}?)`;
+  return ` (did you mean ${[...new Set(holding)].slice(0, 5).join(' or ')}?)`;
 }
 
 function fromPublished(listing: FatListing, row: PublishedFat): SingleFat {

@@ -7,6 +7,8 @@ import { readFat } from './readFat.js';
 export interface ChargedFatInput {
   readonly fat: Fat;
   readonly mass: MassInput;
+  /** What a recipe prints of it, so that its fats can be given as they are; nothing is worked out from it. */
+  readonly claimed?: unknown;
 }
 
 /** A fat and how much of it is charged, as read, in grams. */
@@ -23,7 +25,7 @@ export interface FatCharge<F extends Fat = Fat> {
 export function readFatCharges(path: string, value: unknown): readonly FatCharge[] {
   const charges = readList(path, value).map((entry, at) => {
     const here = `${path}[${String(at)}]`;
-    const { fat, mass } = readShape(here, entry, ['fat', 'mass']);
+    const { fat, mass } = readShape(here, entry, ['fat', 'mass', 'claimed']);
     return frozen({ fat: readFat(fat, `${here}.fat`), grams: readMass(`${here}.mass`, mass) });
   });
   if (charges.every(({ grams }) => grams.isZero())) refuse('out-of-range', path, 'more than 0 g of fat', '0 g');

@@ -48,7 +48,12 @@ export interface SolutionStrength {
 }
 
 /** An alkali as it stands in the store: a solid by its assay or a solution by its strength. */
-export type AlkaliSource = OneChoice<{ readonly solid: SolidAssay; readonly solution: SolutionStrength }>;
+export type AlkaliSource = OneChoice<{
+  /** Flakes, pellets or powder, by their assay. */
+  readonly solid: SolidAssay;
+  /** A lye, by its strength. */
+  readonly solution: SolutionStrength;
+}>;
 
 /** An alkali source as read; shares are fractions of one. */
 export interface ReadSource {

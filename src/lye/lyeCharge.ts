@@ -4,7 +4,12 @@ import { ALKALIS, type Alkali } from './alkali.js';
 import { alkaliSourceFrom, type AlkaliSource, type ReadSource } from './alkaliSource.js';
 
 /** An alkali as weighed: which, how much, and its assay (solid) or strength (solution). */
-export type LyeChargeInput = { readonly alkali: Alkali; readonly mass: MassInput } & AlkaliSource;
+export type LyeChargeInput = {
+  /** Which alkali. */
+  readonly alkali: Alkali;
+  /** Mass as it is weighed: of a solution with its water. */
+  readonly mass: MassInput;
+} & AlkaliSource;
 
 /** An alkali as weighed, in a result. */
 export type LyeChargeGiven = { readonly alkali: Alkali; readonly mass: Mass } & AlkaliSource;

@@ -4,6 +4,7 @@
  * @module laurate/recipe
  */
 
+export type { SolventId } from '../composition/index.js';
 export { readRecipe, type ReadRecipe, type ReadRecipeFat, type ReadRecipeOptions } from './readRecipe.js';
 export type {
   AdditionAmount,

@@ -8,7 +8,7 @@ export type Reader = (path: string, value: unknown) => unknown;
 export interface Leaf {
   (value: unknown): boolean;
   readonly read: Reader;
-  /** The part as JSON Schema. */
+  /** What the part adds to the JSON Schema. */
   readonly jsonSchema: object;
 }
 
@@ -31,11 +31,11 @@ export function leaf<T>(read: Reader, jsonSchema: object): v.GenericSchema<T> {
 
 /** The same for figures, which come out as text: so a recipe keeps the decimals it was printed with, also as JSON. */
 export function figures<T>(read: Reader, jsonSchema: object): v.GenericSchema<T> {
-  return v.pipe(v.unknown(), v.check(leafOf(read, jsonSchema)), v.transform(inText)) as unknown as v.GenericSchema<T>;
+  return v.pipe(leaf(read, jsonSchema), v.transform(inText)) as unknown as v.GenericSchema<T>;
 }
 
 /** A schema of type `T` for fields that are right by themselves and must be so together. */
-export function together<T>(fields: v.GenericSchema, read: Reader, jsonSchema: object = {}): v.GenericSchema<T> {
+export function together<T>(fields: v.GenericSchema, read: Reader, jsonSchema: object): v.GenericSchema<T> {
   return v.pipe(fields, v.check(leafOf(read, jsonSchema))) as unknown as v.GenericSchema<T>;
 }
 

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { frozen, readFields, readList, refuse, refuseKey } from '../numbers/index.js';
+import { fieldPath, frozen, readList, refuse } from '../numbers/index.js';
 import type { Leaf } from './leaf.js';
 
 /**
@@ -12,24 +12,16 @@ export function readAs<T>(schema: v.GenericSchema<T>, path: string, data: unknow
   return result.success ? deepFrozen(result.output) : refuseIssue(path, result.issues[0]);
 }
 
-function refuseIssue(whole: string, issue: v.BaseIssue<unknown>): never {
-  const keys = issue.path?.map(({ key }) => key) ?? [];
-  const path = pathOf(whole, keys) || 'recipe';
-  const { type, requirement } = issue;
-  if (type === 'check') (requirement as Leaf).read(path, issue.input);
-  if (type === 'array' || type === 'non_empty') readList(path, issue.input);
-  if (type === 'strict_object' && issue.expected === 'never') {
-    refuseKey('unknown-key', pathOf(whole, keys.slice(0, -1)), String(keys.at(-1)), issue.message.split(','));
-  }
-  if (type === 'strict_object' && issue.expected === 'Object') readFields(path, issue.input);
-  return refuse('missing', path, 'this field', issue.input);
-}
-
-function pathOf(whole: string, keys: readonly unknown[]): string {
-  return keys.reduce<string>((path, key) => {
-    if (typeof key === 'number') return `${path}[${String(key)}]`;
-    return path === '' ? String(key) : `${path}.${String(key)}`;
-  }, whole);
+function refuseIssue(whole: string, { type, requirement, input, path: keys }: v.BaseIssue<unknown>): never {
+  const place = (keys ?? []).reduce(
+    (path, { key }) => (typeof key === 'number' ? `${path}[${String(key)}]` : fieldPath(path, String(key))),
+    whole,
+  );
+  const path = place || 'recipe';
+  if (type === 'check') (requirement as Leaf).read(path, input);
+  if (type === 'array') readList(path, input, 0);
+  if (type === 'non_empty') readList(path, input);
+  return refuse('missing', path, 'this field', undefined);
 }
 
 /** What a schema puts together is new and ours; figures and fats are frozen already. */

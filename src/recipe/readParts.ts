@@ -9,7 +9,17 @@ import {
   type CalculationError,
   type Fields,
 } from '../numbers/index.js';
+import {
+  additionSchema,
+  claimSchemas,
+  fatClaimsSchema,
+  fatSchema,
+  lyeToAuditSchema,
+  targetSchema,
+  temperatureSchema,
+} from './partSchemas.js';
 import { plainData } from './plainData.js';
+import { mass, text } from './quantitySchemas.js';
 import { readAs } from './readAs.js';
 import { fatOf, ownFats } from './readRecipe.js';
 import type {
@@ -21,7 +31,7 @@ import type {
   RecipeLye,
   RecipeTemperature,
 } from './recipe.js';
-import { partSchemas, RECIPE_KEYS } from './recipeSchema.js';
+import { recipeKeys, versionSchema } from './recipeSchema.js';
 
 /** A row with its place in the recipe. */
 export interface Row<T> {
@@ -57,10 +67,25 @@ export interface RecipeParts {
   readonly faults: readonly CalculationError[];
 }
 
+/** The parts of a recipe by themselves. */
+const partSchemas = () => ({
+  version: versionSchema(),
+  title: text(),
+  fat: fatSchema(),
+  fatClaims: fatClaimsSchema(),
+  lye: lyeToAuditSchema(),
+  water: mass(),
+  addition: additionSchema(),
+  target: targetSchema(),
+  claims: claimSchemas(),
+  temperature: temperatureSchema(),
+});
+
 let made: ReturnType<typeof partSchemas> | undefined;
 
 /** Reads of a recipe what can be read: each row and each claim by itself. What cannot be read is a fault, not thrown. */
 export function readParts(value: unknown, options: unknown): RecipeParts {
+  const schemas = (made ??= partSchemas());
   const faults: CalculationError[] = [];
   const attempt = <T>(read: () => T): T | undefined => {
     try {
@@ -71,18 +96,26 @@ export function readParts(value: unknown, options: unknown): RecipeParts {
       return undefined;
     }
   };
-  const schemas = (made ??= partSchemas());
-  const own = attempt(() => ownFats(options)) ?? {};
-  const fields = attempt(() => readFields('recipe', value)) ?? {};
-  attempt(() => readShape('recipe', fields, RECIPE_KEYS));
-
   const part = <T>(schema: v.GenericSchema<T>, path: string, data: unknown): T | undefined =>
     attempt(() => readAs(schema, path, plainData(path, data)));
-  const optional = <T>(schema: v.GenericSchema<T>, key: string): T | undefined =>
-    fields[key] === undefined ? undefined : part(schema, key, fields[key]);
-  const rows = <T>(key: string, least: 0 | 1, read: (path: string, entry: unknown) => T | undefined): Rows<T> => {
-    if (fields[key] === undefined && least === 0) return { rows: [], areAll: true };
-    const entries = attempt(() => readList(key, fields[key], least));
+  const optional = <T>(schema: v.GenericSchema<T>, path: string, data: unknown): T | undefined =>
+    data === undefined ? undefined : part(schema, path, data);
+  /** The fields of an object; each that is not known is a fault. */
+  const fieldsOf = (path: string, data: unknown, known: readonly string[]): Fields | undefined => {
+    const fields = attempt(() => readFields(path, data));
+    for (const [key, field] of Object.entries(fields ?? {})) {
+      if (field !== undefined) attempt(() => readShape(path, { [key]: field }, known));
+    }
+    return fields;
+  };
+
+  const own = attempt(() => ownFats(options)) ?? {};
+  const fields = fieldsOf('recipe', value, recipeKeys());
+  const field = (key: keyof Recipe): unknown => fields?.[key];
+  const rows = <T>(key: keyof Recipe, least: 0 | 1, read: (path: string, entry: unknown) => T | undefined): Rows<T> => {
+    if (fields === undefined) return { rows: [], areAll: false };
+    if (field(key) === undefined && least === 0) return { rows: [], areAll: true };
+    const entries = attempt(() => readList(key, field(key), least));
     const found = (entries ?? []).flatMap((entry, at) => {
       const path = `${key}[${String(at)}]`;
       const row = read(path, entry);
@@ -93,47 +126,33 @@ export function readParts(value: unknown, options: unknown): RecipeParts {
   const fatRow = (path: string, entry: unknown): FatRow | undefined => {
     const all = attempt(() => readFields(path, entry));
     if (all === undefined) return undefined;
-    const { claimed, ...rest } = all;
+    const { claimed: printed, ...rest } = all;
     const row = part(schemas.fat, path, rest);
+    const claimed = optional(schemas.fatClaims, `${path}.claimed`, printed) ?? {};
     if (row === undefined) return undefined;
-    return {
-      named: row.fat,
-      fat: attempt(() => fatOf(`${path}.fat`, row.fat, own)),
-      mass: row.mass,
-      claimed: claimed === undefined ? {} : (part(schemas.fatClaims, `${path}.claimed`, claimed) ?? {}),
-    };
+    return { named: row.fat, fat: attempt(() => fatOf(`${path}.fat`, row.fat, own)), mass: row.mass, claimed };
+  };
+  const claims = (printed: unknown): RecipeClaims => {
+    if (printed === undefined) return {};
+    const each = fieldsOf('claimed', printed, Object.keys(schemas.claims));
+    return Object.fromEntries(
+      Object.entries(schemas.claims).flatMap(([key, schema]) => {
+        const claim: unknown = optional(schema as v.GenericSchema, `claimed.${key}`, each?.[key]);
+        return claim === undefined ? [] : [[key, claim] as const];
+      }),
+    );
   };
 
-  part(schemas.version, 'version', fields['version']);
-  optional(schemas.title, 'title');
+  if (fields !== undefined) part(schemas.version, 'version', field('version'));
+  optional(schemas.title, 'title', field('title'));
   return frozen({
     fats: rows('fats', 1, fatRow),
     lye: rows('lye', 1, (path, entry) => part(schemas.lye, path, entry)),
-    water: optional(schemas.water, 'water'),
+    water: optional(schemas.water, 'water', field('water')),
     additions: rows('additions', 0, (path, entry) => part(schemas.addition, path, entry)),
-    target: optional(schemas.target, 'target'),
-    claimed: claimsOf(attempt, part, fields['claimed'], schemas.claims),
+    target: optional(schemas.target, 'target', field('target')),
+    claimed: claims(field('claimed')),
     temperatures: rows('temperatures', 0, (path, entry) => part(schemas.temperature, path, entry)),
     faults,
   });
-}
-
-type Attempt = <T>(read: () => T) => T | undefined;
-type Part = <T>(schema: v.GenericSchema<T>, path: string, data: unknown) => T | undefined;
-
-function claimsOf(
-  attempt: Attempt,
-  part: Part,
-  value: unknown,
-  schemas: ReturnType<typeof partSchemas>['claims'],
-): RecipeClaims {
-  if (value === undefined) return {};
-  const fields: Fields = attempt(() => readFields('claimed', value)) ?? {};
-  attempt(() => readShape('claimed', fields, Object.keys(schemas)));
-  const read = Object.entries(schemas).flatMap(([key, schema]) => {
-    const claim: unknown =
-      fields[key] === undefined ? undefined : part(schema as v.GenericSchema, `claimed.${key}`, fields[key]);
-    return claim === undefined ? [] : [[key, claim] as const];
-  });
-  return Object.fromEntries(read);
 }

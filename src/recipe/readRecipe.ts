@@ -1,5 +1,5 @@
-import { isKnownFat, publishedFat, readFat, type Fat } from '../fats/index.js';
-import { frozen, readFields, readShape, type Fields } from '../numbers/index.js';
+import { publishedFat, readFat, type Fat } from '../fats/index.js';
+import { frozen, readFields, readShape, refuse, suggestion, type Fields } from '../numbers/index.js';
 import { plainData } from './plainData.js';
 import { readAs } from './readAs.js';
 import type { Recipe, RecipeFat } from './recipe.js';
@@ -13,11 +13,13 @@ export interface ReadRecipeOptions {
 
 /** A fat of a recipe as read: the fat itself in the place of its name. */
 export interface ReadRecipeFat extends RecipeFat {
+  /** The fat that was named. */
   readonly fat: Fat;
 }
 
 /** A recipe as read: every name of a fat resolved, every figure a text as printed. It is a recipe again, also as JSON. */
 export interface ReadRecipe extends Recipe {
+  /** The fats, at least one. */
   readonly fats: readonly ReadRecipeFat[];
 }
 
@@ -29,10 +31,11 @@ let whole: ReturnType<typeof recipeSchema> | undefined;
  * Nothing is computed and nothing is guessed: what is not of the shape is refused, with the path of the first fault.
  * Figures keep the decimals they were printed with. A fat is looked up among one's own, then among the published.
  *
- * @param value - any value; it is never changed, and none of its code runs but getters, once
+ * @param value - any value; it is read once and never changed
  * @param options - `fats`: own fats by name
- * @returns a frozen recipe with its fats resolved; its masses and lyes are input of `superfatFromLye` and `planLye`
- * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `unknown-fat`, `out-of-range` and the faults of a quantity
+ * @returns a frozen recipe with its fats resolved; its `fats` and `lye` are input of `superfatFromLye` as they stand
+ * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `unknown-fat`, `out-of-range` and the faults of a fat or
+ *   a quantity
  *
  * @example
  * ```ts
@@ -41,7 +44,7 @@ let whole: ReturnType<typeof recipeSchema> | undefined;
  *   fats: [{ fat: 'copra oil', mass: { g: '900' } }],
  *   lye: [{ alkali: 'naoh', mass: { g: '322.7' }, solution: { hydroxide: { percent: 49 } } }],
  * });
- * recipe.fats[0].fat.name; // => 'Coconut oil'
+ * recipe.fats[0]?.fat.name; // => 'Coconut oil'
  * ```
  */
 export function readRecipe(value: unknown, options: ReadRecipeOptions = {}): ReadRecipe {
@@ -61,6 +64,13 @@ export function ownFats(options: unknown): Fields {
 
 /** The fat that a recipe names or holds: one's own of that name, else the published one. */
 export function fatOf(path: string, named: RecipeFat['fat'], own: Fields): Fat {
-  if (typeof named !== 'string') return isKnownFat(named) ? named : readFat(named, path);
-  return Object.hasOwn(own, named) ? readFat(own[named], `options.fats.${named}`) : publishedFat(path, named);
+  if (typeof named !== 'string') return readFat(named, path);
+  if (Object.hasOwn(own, named)) return readFat(own[named], `options.fats.${named}`);
+  try {
+    return publishedFat(path, named);
+  } catch (error) {
+    const near = suggestion(named, Object.keys(own));
+    if (near === '') throw error;
+    return refuse('unknown-fat', path, `the name of a fat of your own, or of a published fat${near}`, named);
+  }
 }

@@ -5,10 +5,12 @@ import type { Numeric } from '../numbers/index.js';
 import type {
   AlkaliContentInput,
   FractionInput,
+  FractionUnit,
   MassInput,
   OneChoice,
+  OneUnit,
   SaponificationValueInput,
-  SpiritStrengthInput,
+  SpiritStrengthUnit,
   TemperatureInput,
   TimeInput,
   VolumeInput,
@@ -21,12 +23,13 @@ import type { LyeTarget } from '../saponification/index.js';
  * A figure given as text keeps the decimals it was printed with, which an audit reads: `'4.0'` says more than `4`.
  */
 export interface Recipe {
-  /** Version of this shape. */
+  /** Version of this shape: 1. */
   readonly version: 1;
+  /** What the recipe is called. */
   readonly title?: string;
-  /** At least one fat. */
+  /** The fats, at least one. */
   readonly fats: readonly RecipeFat[];
-  /** At least one alkali, each as it is weighed. */
+  /** The alkali, at least one, each as it is weighed. */
   readonly lye: readonly RecipeLye[];
   /** Water added besides what the lye brings; none unless stated. */
   readonly water?: MassInput;
@@ -36,7 +39,7 @@ export interface Recipe {
   readonly target?: LyeTarget;
   /** What is printed of the whole recipe. */
   readonly claimed?: RecipeClaims;
-  /** Temperatures as printed or logged. */
+  /** Temperatures of the work, as printed or logged. */
   readonly temperatures?: readonly RecipeTemperature[];
 }
 
@@ -44,6 +47,7 @@ export interface Recipe {
 export interface RecipeFat {
   /** A published fat by id or name, one's own by the name given to the reader, or a whole fat as this library makes it. */
   readonly fat: PublishedFatId | (string & {}) | Fat;
+  /** Mass as it is weighed. */
   readonly mass: MassInput;
   /** What is printed of it. */
   readonly claimed?: FatClaims;
@@ -51,6 +55,7 @@ export interface RecipeFat {
 
 /** What a recipe prints of one of its fats. */
 export interface FatClaims {
+  /** The "SAP value", in the unit it is printed in. */
   readonly saponificationValue?: SaponificationValueInput;
   /** Share of the fats, by mass. */
   readonly share?: FractionInput;
@@ -61,24 +66,43 @@ export type RecipeLye = LyeChargeInput;
 
 /** An alkali of which no assay or strength is known; audits take it, plans do not. */
 export interface LyeWithoutAssay {
+  /** Which alkali. */
   readonly alkali: Alkali;
+  /** Mass as it is weighed. */
   readonly mass: MassInput;
   readonly solid?: never;
   readonly solution?: never;
 }
 
 /** How much of an addition: by mass, or by volume as some recipes print it. */
-export type AdditionAmount = OneChoice<{ readonly mass: MassInput; readonly volume: VolumeInput }>;
+export type AdditionAmount = OneChoice<{
+  /** Mass as it is weighed. */
+  readonly mass: MassInput;
+  /** Volume as it is measured. */
+  readonly volume: VolumeInput;
+}>;
 
-/** A solvent, with its assay by mass (of spirit: or by volume), or anything else under its name. */
+/** A solvent, with its assay by mass (of ethanol: or by volume), or anything else under its name. */
 export type RecipeAddition = AdditionAmount &
   (
     | {
-        readonly solvent: SolventId;
-        readonly assay?: FractionInput | SpiritStrengthInput;
+        /** A solvent of this list. */
+        readonly solvent: 'ethanol';
+        /** What of it is the solvent, the rest being water: by mass or, of ethanol, by volume. */
+        readonly assay?: OneUnit<FractionUnit | SpiritStrengthUnit>;
         readonly name?: never;
       }
-    | { readonly name: string; readonly solvent?: never; readonly assay?: never }
+    | {
+        readonly solvent: Exclude<SolventId, 'ethanol'>;
+        readonly assay?: FractionInput;
+        readonly name?: never;
+      }
+    | {
+        /** Anything else, as colour or scent. */
+        readonly name: string;
+        readonly solvent?: never;
+        readonly assay?: never;
+      }
   );
 
 /** What a recipe prints of the whole. */
@@ -97,6 +121,7 @@ export interface RecipeClaims {
   readonly total?: MassInput;
   /** pH of the soap, however it was taken. */
   readonly ph?: Numeric;
+  /** Free caustic alkali of the soap, by mass. */
   readonly freeCausticAlkali?: AlkaliContentInput;
 }
 
@@ -105,8 +130,10 @@ export type RecipeStage = 'lye' | 'saponification' | 'clearing' | 'pouring';
 
 /** A temperature at a stage of the work. */
 export interface RecipeTemperature {
+  /** The step of the work. */
   readonly stage: RecipeStage;
-  /** Since the lye met the fats. */
+  /** Time since the lye met the fats. */
   readonly time?: TimeInput;
+  /** What the thermometer shows, or should. */
   readonly temperature: TemperatureInput;
 }

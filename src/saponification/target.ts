@@ -18,7 +18,9 @@ import { weighedLye, type LyeMakeUp } from './weighedLye.js';
  * caustic that no lawful lot and no assay may exceed.
  */
 export type LyeTarget = OneChoice<{
+  /** Share of the likely alkali demand that is left out. */
   readonly superfat: FractionInput;
+  /** Content of free caustic alkali that the leanest lots and the strongest assay may not exceed. */
   readonly freeCausticAlkaliAtMost: AlkaliContentInput;
 }>;
 

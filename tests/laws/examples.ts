@@ -1,6 +1,7 @@
 /** Every public function with inputs it takes: what the laws across layers are tried on. */
 import * as laurate from 'laurate';
 import { publishedRecordOf, solventRecordOf, workingOf } from 'laurate/reports';
+import { readRecipe } from 'laurate/recipe';
 import { throughJson } from './exact.js';
 
 const {
@@ -406,6 +407,19 @@ soap: throughJson({ by, given }) as laurate.MadeSoap,
   example('workingOf', workingOf, [throughJson(naohFromKoh({ koh: { g: 100 }, kohAssay: { percent: 90 }, naohAssay: { percent: 98 } }))]),
   example('publishedRecordOf', publishedRecordOf, ['coconut-oil']),
   example('solventRecordOf', solventRecordOf, ['ethanol'], ['1-3-butanediol']),
+  example('readRecipe', readRecipe, [
+    {
+      version: 1,
+      title: 'A pot',
+      fats: [{ fat: 'coconut-oil', mass: { g: '900' }, claimed: { saponificationValue: { gNaohPerG: '0.183' } } }, ...stored],
+      lye: [{ alkali: 'naoh', mass: { g: '322.7' }, solution }, { alkali: 'koh', mass: { oz: 1 }, solid: total }],
+      additions: [{ solvent: 'ethanol', mass: { g: '250' }, assay: { percentByVolume: 96 } }, { name: 'colour', volume: { mL: 2 } }],
+      target,
+      claimed: { superfat: { percent: '4' }, ph: '9' },
+      temperatures: [{ stage: 'lye', time: { minutes: 20 }, temperature: { celsius: 64 } }],
+    },
+    { fats: { 'drum 7': stored[0]?.fat } },
+  ]),
 ]; // prettier-ignore
 
 /** Results of all examples, each under the name of its function. */

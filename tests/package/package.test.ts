@@ -1,6 +1,6 @@
 /** The packed tarball as its users meet it: by import, by require, in a browser bundle, and by the compiler. */
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -31,7 +31,7 @@ beforeAll(() => {
   ) as [{ filename: string }];
   mkdirSync(installed, { recursive: true });
   run('tar', '-xzf', packed.filename, '-C', installed, '--strip-components', '1');
-  for (const dependency of ['decimal.js', 'leven']) {
+  for (const dependency of ['decimal.js', 'leven', 'valibot']) {
     symlinkSync(join(root, 'node_modules', dependency), join(home, 'node_modules', dependency), 'junction');
   }
 }, 60_000);
@@ -54,24 +54,37 @@ const use = `
   });
   const { met, known, total } = selfCheck();
   console.log(naoh.g.toFixed(3), weigh.naoh.g.toFixed(3), total > 0 && met + known === total, typeof workingOf);
+  const recipe = {
+    version: 1,
+    fats: [{ fat: 'coconut-oil', mass: { g: '900' } }],
+    lye: [{ alkali: 'naoh', mass: { g: '180' }, solid: { hydroxide: { percent: '99' } } }],
+  };
+  console.log(readRecipe(recipe).fats[0].fat.name, auditRecipe(recipe).verdict, schema.required.join());
 `;
 // 90 / 56.105 * 39.997 / 0.98; and 1000 * 0.2564 * 0.95 / 56.105 * 39.997 / 0.5
-const expected = '65.470 347.294 true function\n';
+// 178 g of hydroxide for at most 170 g that 900 g of coconut oil can take up
+const expected = '65.470 347.294 true function\nCoconut oil dangerous version,fats,lye\n';
 
 const imports = `
   import { naohFromKoh, planLye, fatFromCertificate } from 'laurate';
   import { workingOf } from 'laurate/reports';
   import { selfCheck } from 'laurate/check-values';
+  import { readRecipe } from 'laurate/recipe';
+  import { auditRecipe } from 'laurate/audit';
 `;
+const schemaImport = "import schema from 'laurate/recipe.schema.json' with { type: 'json' };\n";
 const requires = `
   const { naohFromKoh, planLye, fatFromCertificate } = require('laurate');
   const { workingOf } = require('laurate/reports');
   const { selfCheck } = require('laurate/check-values');
+  const { readRecipe } = require('laurate/recipe');
+  const { auditRecipe } = require('laurate/audit');
+  const schema = require('laurate/recipe.schema.json');
 `;
 
 describe('the packed tarball', () => {
   it('works by import', () => {
-    expect(run('node', written('esm.mjs', imports + use))).toBe(expected);
+    expect(run('node', written('esm.mjs', schemaImport + imports + use))).toBe(expected);
   });
 
   it('works by require', () => {
@@ -81,7 +94,7 @@ describe('the packed tarball', () => {
   it('works in a bundle for the browser', async () => {
     const outfile = join(home, 'bundle.mjs');
     await build({
-      stdin: { contents: imports + use, resolveDir: home },
+      stdin: { contents: schemaImport + imports + use, resolveDir: home },
       bundle: true,
       platform: 'browser',
       format: 'esm',
@@ -89,6 +102,13 @@ describe('the packed tarball', () => {
       logLevel: 'silent',
     });
     expect(run('node', outfile)).toBe(expected);
+  });
+
+  it('tells where its JSON Schema lies', () => {
+    const file = written('where.mjs', "console.log(import.meta.resolve('laurate/recipe.schema.json'));");
+    const shipped: unknown = JSON.parse(readFileSync(new URL(run('node', file).trim()), 'utf8'));
+    const source = readFileSync(join(root, 'src', 'recipe', 'recipe.schema.json'), 'utf8');
+    expect(shipped).toEqual(JSON.parse(source));
   });
 
   it.each([
@@ -105,7 +125,7 @@ describe('the packed tarball', () => {
         '// @ts-expect-error two units are no quantity\nnaohFromKoh({ koh: { g: 100, kg: 1 }, kohAssay: { percent: 90 }, naohAssay: { percent: 98 } });\n';
       const file = written(
         name,
-        `${imports}void [planLye, fatFromCertificate, workingOf, selfCheck];\n${call}${answers}${wrong}`,
+        `${imports}void [planLye, fatFromCertificate, workingOf, selfCheck, readRecipe, auditRecipe];\n${call}${answers}${wrong}`,
       );
       const options = {
         moduleResolution,

@@ -5,7 +5,7 @@ import { build } from 'esbuild';
 import { describe, expect, it } from 'vitest';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const entries = ['index', 'reports', 'check-values'] as const;
+const entries = ['index', 'recipe', 'audit', 'reports', 'check-values'] as const;
 
 describe('an import of the built package', () => {
   it.each(entries)('of %s does no arithmetic', (entry) => {
@@ -57,5 +57,28 @@ describe('an import of the built package', () => {
     });
     const kept = outputFiles.map(({ text }) => text.replaceAll(/^\/\/.*\n/gm, '').trim()).join('');
     expect(kept).toBe('');
+  });
+
+  it.each([
+    ['index', ['decimal.js', 'leven']],
+    ['reports', ['decimal.js', 'leven']],
+    ['recipe', ['decimal.js', 'leven', 'valibot']],
+    ['audit', ['decimal.js', 'leven', 'valibot']],
+  ])('of %s loads the packages %j', async (entry, packages) => {
+    const { metafile } = await build({
+      entryPoints: [`${root}dist/${entry}.js`],
+      absWorkingDir: root,
+      bundle: true,
+      format: 'esm',
+      packages: 'external',
+      write: false,
+      metafile: true,
+      outdir: 'unwritten',
+      logLevel: 'silent',
+    });
+    const loaded = Object.values(metafile.inputs).flatMap(({ imports }) =>
+      imports.flatMap(({ path, external }) => (external === true ? [path] : [])),
+    );
+    expect([...new Set(loaded)].sort()).toEqual(packages);
   });
 });

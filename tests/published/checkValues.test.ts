@@ -91,6 +91,26 @@ describe('outcomeOf can fail', () => {
     expect(outcomeOf({ ...row, tolerance: '1.9' }).met).toBe(true);
   });
 
+  it('another word than those expected', () => {
+    const row = {
+      ...molarMass,
+      call: 'auditRecipe',
+      inputs: {
+        fats: [{ fat: 'coconut-oil', mass: { g: '900' } }],
+        lye: [{ alkali: 'naoh', mass: { g: '322.7' }, solution: { hydroxide: { percent: 49 } } }],
+      },
+      result: 'verdict',
+      printed: '4',
+    } as const;
+    expect(outcomeOf({ ...row, expectedWords: ['doubtful', 'wrong'] })).toMatchObject({
+      met: false,
+      got: 'sound',
+      expected: 'doubtful or wrong',
+      deviation: '1',
+    });
+    expect(outcomeOf({ ...row, expectedWords: ['doubtful', 'sound'] })).toMatchObject({ met: true, deviation: '0' });
+  });
+
   it('but an end of a range, of bounds and of a tolerance is within', () => {
     expect(outcomeOf({ ...molarMass, printed: '39.997-', expectedRange: ['39.997', null] }).met).toBe(true);
     expect(outcomeOf({ ...molarMass, printed: '-39.997', expectedRange: [null, '39.997'] }).met).toBe(true);

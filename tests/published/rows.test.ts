@@ -1,6 +1,7 @@
 import { Decimal } from 'decimal.js';
 import { describe, expect, it } from 'vitest';
 import { checkValues, knownDisagreements } from 'laurate/check-values';
+import { auditChecks } from '../../src/checkValues/data/audits.js';
 import { chemistryChecks } from '../../src/checkValues/data/chemistry.js';
 import { fattyMatterChecks } from '../../src/checkValues/data/fattyMatter.js';
 import { freeAlkaliChecks } from '../../src/checkValues/data/freeAlkali.js';
@@ -38,6 +39,7 @@ describe('the rows', () => {
       printedCompositions: printedCompositionChecks().length,
       fattyMatter: fattyMatterChecks().length,
       freeAlkali: freeAlkaliChecks.length,
+      audits: auditChecks().length,
     };
     expect(counts).toEqual({
       quantities: 6,
@@ -56,6 +58,7 @@ describe('the rows', () => {
       printedCompositions: 202,
       fattyMatter: 6,
       freeAlkali: 56,
+      audits: 115,
     });
     expect(checkValues()).toHaveLength(Object.values(counts).reduce((sum, count) => sum + count, 0));
   });
@@ -79,7 +82,10 @@ describe('the rows', () => {
 
   it('expect what is printed, unless they say what is wrong with it', () => {
     for (const row of checkValues()) {
-      if ('expectedInside' in row) {
+      if ('expectedWords' in row) {
+        // the words follow from a printed or worked out range: a line of its own, below
+        expect(row.expectedWords.length, row.id).toBeGreaterThan(0);
+      } else if ('expectedInside' in row) {
         expect(new Decimal(row.printed).times(row.times ?? 1).eq(row.expectedInside), row.id).toBe(true);
       } else if ('expectedBounds' in row) {
         expect(row.printed, row.id).toBe(row.expectedBounds.join(' to '));
@@ -90,6 +96,33 @@ describe('the rows', () => {
         expect(asPrinted.eq(row.expected), row.id).toBe(row.misprint === undefined);
       }
     }
+  });
+});
+
+describe('the verdicts that are expected of printed recipes', () => {
+  const verdicts = checkValues().filter((row) => row.call === 'auditRecipe' && row.result === 'verdict');
+
+  it('follow from the superfat that was worked out', () => {
+    const counts = new Map<string, number>();
+    for (const row of verdicts) {
+      if (!('expectedWords' in row)) throw new Error(row.id);
+      const [low = NaN, high = low] = row.printed.split(' to ').map(Number);
+      const words = row.expectedWords.join(' or ');
+      counts.set(words, (counts.get(words) ?? 0) + 1);
+      // to the tenth that they are rounded to
+      if (words === 'dangerous') expect(high, row.id).toBeLessThan(0);
+      else if (words === 'sound') expect([low > 0, low < 20], row.id).toEqual([true, true]);
+      else if (words === 'doubtful') expect(low, row.id).toBeGreaterThan(20);
+      else if (words === 'dangerous or doubtful') expect([low < 0, high >= 0], row.id).toEqual([true, true]);
+      else expect([words, low], row.id).toEqual(['doubtful or sound', 0]);
+    }
+    expect(Object.fromEntries(counts)).toEqual({
+      dangerous: 63,
+      'dangerous or doubtful': 13,
+      sound: 13,
+      doubtful: 4,
+      'doubtful or sound': 1,
+    });
   });
 });
 

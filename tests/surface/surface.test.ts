@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import * as laurate from 'laurate';
+import * as audit from 'laurate/audit';
 import * as checkValues from 'laurate/check-values';
+import * as recipe from 'laurate/recipe';
 import * as reports from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
 
@@ -15,6 +17,8 @@ function reportedValues(report: string): string[] {
 describe('the public surface', () => {
   it.each([
     ['laurate', laurate],
+    ['laurate-recipe', recipe],
+    ['laurate-audit', audit],
     ['laurate-reports', reports],
     ['laurate-check-values', checkValues],
   ])('of %s is the one reported in docs/api (npm run api:update writes it)', (report, entry) => {

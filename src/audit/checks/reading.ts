@@ -12,7 +12,7 @@ export function unreadableFindings(faults: readonly CalculationError[]): readonl
       code: 'unreadable',
       severity: 'caution',
       path,
-      values: frozen({ expected, received }),
+      values: frozen({}),
       explanation: `It cannot be judged: ${path}: expected ${expected}, received ${received}.`,
       slips: frozen([]),
       error: code,

@@ -22,9 +22,8 @@ export function chargeSlips(pot: Pot): readonly Charge[] {
     },
     ...slipsOfValues(pot.fats),
     ...slipsOfRows(pot.fats),
-    ...SUPERFAT_SLIPS,
-    ...slipsOfAssay(pot),
-    ...slipsOfUnits(pot),
+    ...superfatSlips(),
+    ...(pot.lye.length > MOST_ROWS ? [] : [...slipsOfAssay(pot), ...slipsOfUnits(pot)]),
     ...slipsOfPen(pot),
   ];
 }
@@ -128,7 +127,7 @@ const superfatSlip = (code: SlipCode, weight: number, figure: (values: ChargeVal
   figure: (values) => (values.superfat.isZero() ? undefined : figure(values)),
 });
 
-const SUPERFAT_SLIPS: readonly Charge[] = [
+const superfatSlips = (): readonly Charge[] => [
   superfatSlip('superfat-left-out', COMMON, ({ all }) => all),
   superfatSlip('superfat-added', USUAL, ({ all, superfat }) => all.times(ONE.plus(superfat))),
   superfatSlip('superfat-as-divisor', RARE, ({ all, superfat }) => all.div(ONE.plus(superfat))),

@@ -97,7 +97,7 @@ function drawnFat(chance: Chance, at: number, prints: Draft['prints']): Omit<Dra
 }
 
 /** A value as a table prints it, in mg KOH/g. */
-export function printedValue(value: number, prints: Draft['prints']): number {
+function printedValue(value: number, prints: Draft['prints']): number {
   const factor = M.naoh / M.koh / 1000;
   return prints === 'gNaohPerG' ? Number((value * factor).toFixed(4)) / factor : Number(value.toFixed(1));
 }
@@ -143,7 +143,7 @@ export function hydroxideFor(draft: Draft, value = (row: DrawnFat): number => ro
 }
 
 export const superfatOf = ({ superfat }: Draft): number => Number(superfat) / 100;
-export const keptBy = (draft: Draft): number => 1 - superfatOf(draft);
+const keptBy = (draft: Draft): number => 1 - superfatOf(draft);
 
 /** The masses of the alkalis, in the printed unit, that bring so much hydroxide. */
 export function massesFor({ alkalis }: Draft, hydroxide: number): readonly number[] {
