@@ -101,14 +101,22 @@ describe('readRecipe: fats', () => {
     expect(named('Copra oil').fats[0]?.fat).toBe(fat('coconut-oil'));
   });
 
-  it("of one's own are found by just the name given", () => {
+  it("of one's own are found by the letters of their name", () => {
     expect(named('drum 7', { 'drum 7': lot }).fats[0]?.fat).toBe(lot);
     expect(named('drum 7', { 'drum 7': throughJson(lot) }).fats[0]?.fat).toEqual(lot);
-    expect(refusal(() => named('Drum 7', { 'drum 7': lot }))).toEqual({
+    expect(named('Drum-7', { 'drum 7': lot }).fats[0]?.fat).toBe(lot);
+    expect(named('Coconut oil', { 'coconut-oil': lot }).fats[0]?.fat).toBe(lot);
+    expect(named('Drum 7', { 'drum 7': fat('castor-oil'), 'Drum 7': lot }).fats[0]?.fat).toBe(lot);
+    expect(refusal(() => named('DRUM 7', { 'drum 7': lot, 'Drum 7': lot }))).toEqual({
+      code: 'unknown-fat',
+      path: 'fats[0].fat',
+      message: 'fats[0].fat: expected the exact name of one of drum 7, Drum 7, received DRUM 7',
+    });
+    expect(refusal(() => named('Drum 8', { 'drum 7': lot }))).toEqual({
       code: 'unknown-fat',
       path: 'fats[0].fat',
       message:
-        'fats[0].fat: expected the name of a fat of your own, or of a published fat (did you mean "drum 7"?), received Drum 7',
+        'fats[0].fat: expected the name of a fat of your own, or of a published fat (did you mean "drum 7"?), received Drum 8',
     });
   });
 
