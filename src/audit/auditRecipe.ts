@@ -19,7 +19,7 @@ import { readParts, type RecipeParts } from '../recipe/readParts.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { slipsOfCharge } from './checks/chargeDiagnosis.js';
 import { fatLeftFinding } from './checks/fatLeft.js';
-import { causticTargetFinding, freeCausticFinding } from './checks/freeCaustic.js';
+import { causticTargetFinding, freeCausticFinding, printedCausticFinding } from './checks/freeCaustic.js';
 import { kohShareFinding } from './checks/kohShare.js';
 import { waterPerAlkaliFinding, waterPerFatFinding } from './checks/lyeWater.js';
 import { notJudgedFindings, unreadableFindings } from './checks/reading.js';
@@ -139,7 +139,8 @@ function judged(pot: Pot, parts: RecipeParts, limit: AlkaliContent): readonly Fi
     isDiagnosed = true;
     return first ? slipsOfCharge(pot, parts) : frozen([]);
   };
-  const lye = pot.isAllLye && pot.lye.length > 0;
+  const isLye = pot.isAllLye && pot.lye.length > 0;
+  const isMadeUp = pot.isMadeUp && isLye;
   const superfat = claimed.superfat ?? target?.superfat;
   const ofLots = [
     freeCausticFinding(pot, limit, slips),
@@ -152,13 +153,14 @@ function judged(pot: Pot, parts: RecipeParts, limit: AlkaliContent): readonly Fi
     ...ofLots,
     superfat && !isContradicted && ownValuesFinding(pot, superfat, slips),
     target?.freeCausticAlkaliAtMost && causticTargetFinding(pot, target.freeCausticAlkaliAtMost),
+    claimed.freeCausticAlkali && printedCausticFinding(claimed.freeCausticAlkali, limit),
     superfat === undefined && fatLeftFinding(pot, slips),
     ...saponificationValueFindings(pot),
     ...shareFindings(pot),
-    lye && claimed.strength && strengthFinding(pot, claimed.strength),
-    lye && claimed.waterPerAlkali !== undefined && waterPerAlkaliFinding(pot, claimed.waterPerAlkali),
-    lye && claimed.waterPerFat && waterPerFatFinding(pot, claimed.waterPerFat),
-    lye && claimed.kohShare && kohShareFinding(pot, claimed.kohShare),
+    isMadeUp && claimed.strength && strengthFinding(pot, claimed.strength),
+    isMadeUp && claimed.waterPerAlkali !== undefined && waterPerAlkaliFinding(pot, claimed.waterPerAlkali),
+    isMadeUp && claimed.waterPerFat && waterPerFatFinding(pot, claimed.waterPerFat),
+    isLye && claimed.kohShare && kohShareFinding(pot, claimed.kohShare),
     totalFinding(pot, parts),
   ].flatMap((finding) => (finding === undefined || finding === false ? [] : [finding]));
 }

@@ -10,15 +10,18 @@ export interface Shown {
   readonly text: string;
 }
 
-/** A number of digits that tells a difference of a thousandth, without trailing noughts. */
-export function inWords(number: Decimal): string {
-  const rounded = number.toSignificantDigits(4);
-  return rounded.abs().gte(1000) ? number.toFixed(0) : rounded.toString();
+/** Three digits that count, without trailing noughts, and the sign that print has for less than nothing. */
+export function inWords(number: Decimal, digits = 3): string {
+  const rounded = number.toSignificantDigits(digits);
+  // in plain digits: what is next to nothing is told as less than a thousandth
+  if (!rounded.isZero() && rounded.abs().lt('0.001')) return `${rounded.isNeg() ? 'above −' : 'below '}0.001`;
+  const text = rounded.abs().gte(1000) ? number.abs().toFixed(0) : rounded.abs().toFixed();
+  return rounded.isNeg() && !rounded.isZero() ? `−${text}` : text;
 }
 
 /** `159 to 170`, or one figure where both ends read alike. */
-export function rangeInWords({ low, high }: { readonly low: Decimal; readonly high: Decimal }): string {
-  const [one, other] = [inWords(low), inWords(high)];
+export function rangeInWords({ low, high }: { readonly low: Decimal; readonly high: Decimal }, digits = 3): string {
+  const [one, other] = [inWords(low, digits), inWords(high, digits)];
   return one === other ? one : `${one} to ${other}`;
 }
 
@@ -47,7 +50,8 @@ export function inUnit(kind: keyof UnitsByKind, unit: string): (span: Span) => S
     const inOrder = low.lte(high) ? { low, likely, high } : { low: high, likely, high: low };
     return {
       value: mapEnds(inOrder, (value) => frozen({ [unit]: value })) as FindingValue,
-      text: `${rangeInWords(inOrder)} ${signOf(unit)}`,
+      // what is weighed is told to a digit more than what is worked out
+      text: `${rangeInWords(inOrder, 4)} ${signOf(unit)}`,
     };
   };
 }

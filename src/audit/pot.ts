@@ -5,7 +5,7 @@ import { frozen, isCalculationError, ZERO, type CalculationError, type Decimal }
 import { unitsByKind, type Estimate } from '../quantities/index.js';
 import { alkaliDemandOf, superfatFromLye, type SuperfatFromLyeResult } from '../saponification/index.js';
 import type { FatRow, RecipeParts, Row } from '../recipe/readParts.js';
-import { printedMass, printedQuantity, type Printed } from './printed.js';
+import { printedMass, printedQuantity, weighedMass, type Printed } from './printed.js';
 import { shortened } from './shortened.js';
 import { spanOver, type Span } from './span.js';
 
@@ -56,6 +56,8 @@ export interface Pot {
   readonly areAllFats: boolean;
   /** Whether every alkali and the water can be read. */
   readonly isAllLye: boolean;
+  /** Whether it is said what the lye is made up with: solid alkali without water is only half of one. */
+  readonly isMadeUp: boolean;
   /** Whether everything in the pot can be read and is given by mass. */
   readonly hasAllMasses: boolean;
   /** How fats and lye stand to each other; undefined where a fat or an alkali cannot be read or is not known. */
@@ -77,13 +79,15 @@ const NONE: Printed = /* @__PURE__ */ frozen({ low: ZERO, value: ZERO, high: ZER
 export function potOf(parts: RecipeParts): Pot {
   const fats = parts.fats.rows.map(potFat);
   const lye = parts.lye.rows.map(potLye);
-  const water = parts.water === undefined ? NONE : printedMass(parts.water);
+  const water = parts.water === undefined ? NONE : weighedMass(parts.water);
   const additions = parts.additions.rows.flatMap(
     ({ row: { solvent, name = solvent, mass } }): readonly PotAddition[] =>
-      mass === undefined ? [] : [{ name: shortened(name ?? 'an addition'), grams: printedMass(mass) }],
+      mass === undefined ? [] : [{ name: shortened(name ?? 'an addition'), grams: weighedMass(mass) }],
   );
   const fatGrams = sum(fats.map(({ grams }) => grams.value));
   const isAllLye = parts.lye.areAll && !parts.faults.some(({ path }) => path.startsWith('water'));
+  const isMadeUp =
+    isAllLye && (parts.water !== undefined || lye.every(({ charge }) => charge.source.state === 'solution'));
   const batchGrams = sum([
     fatGrams,
     ...lye.map(({ grams }) => grams.value),
@@ -102,8 +106,9 @@ export function potOf(parts: RecipeParts): Pot {
     fatGrams,
     areAllFats: parts.fats.areAll,
     isAllLye,
+    isMadeUp,
     hasAllMasses:
-      parts.fats.areAll && isAllLye && parts.additions.areAll && additions.length === parts.additions.rows.length,
+      parts.fats.areAll && isMadeUp && parts.additions.areAll && additions.length === parts.additions.rows.length,
     balance,
     faults,
     claimedStrength: strengthOf(parts),
@@ -114,7 +119,7 @@ export function potOf(parts: RecipeParts): Pot {
 const sum = (values: readonly Decimal[]): Decimal => values.reduce((total, value) => total.plus(value), ZERO);
 
 function potFat({ path, row: { named, fat, mass, claimed } }: Row<FatRow>): PotFat {
-  const grams = printedMass(mass);
+  const grams = weighedMass(mass);
   const name = shortened(fat?.name ?? (typeof named === 'string' ? named : 'a fat'));
   const value = claimed.saponificationValue;
   const own = value === undefined ? undefined : printedQuantity(value, unitsByKind().saponificationValue);

@@ -23,27 +23,38 @@ export function lastDigitOf(text: string): Decimal {
   return new Decimal(10).pow(Number(exponent) - decimals);
 }
 
-/** A quantity of a recipe as printed. A figure above nothing stays so, whatever its last digit. */
+/** What a number of a text may stand for. One above nothing stays so, whatever its last digit. */
+function mayStandFor(text: string): { readonly least: Decimal; readonly number: Decimal; readonly most: Decimal } {
+  const number = new Decimal(text);
+  const step = lastDigitOf(text);
+  const least = number.gt(0) && number.lte(step) ? number.div(2) : number.minus(step);
+  return { least, number, most: number.plus(step) };
+}
+
+/** A quantity of a recipe as printed. */
 export function printedQuantity<U extends string>(quantity: object, units: Units<U>): Printed {
   const [[unit, figure] = ['', '0']] = Object.entries(quantity) as [string, unknown][];
   const text = String(figure);
-  const number = new Decimal(text);
-  const step = lastDigitOf(text);
+  const { least, number, most } = mayStandFor(text);
   const { toCanonical } = units[unit as U];
-  // the reciprocal of nothing, or of less, is no figure of any fat
-  const least = number.gt(0) && number.lte(step) ? number.div(2) : number.minus(step);
-  const [one, other] = [toCanonical(least, unit), toCanonical(number.plus(step), unit)];
+  const [one, other] = [toCanonical(least, unit), toCanonical(most, unit)];
   return { low: Decimal.min(one, other), value: toCanonical(number, unit), high: Decimal.max(one, other), text, unit };
 }
 
 /** A number without unit, as printed. */
 export function printedNumber(figure: unknown): Printed {
   const text = String(figure);
-  const [value, step] = [new Decimal(text), lastDigitOf(text)];
-  return { low: value.minus(step), value, high: value.plus(step), text, unit: '' };
+  const { least, number, most } = mayStandFor(text);
+  return { low: least, value: number, high: most, text, unit: '' };
 }
 
-/** A mass as printed, g. */
+/** A mass that is weighed as printed, g: it is what the pot holds. */
+export function weighedMass(mass: MassInput): Printed {
+  const { value, text, unit } = printedQuantity(mass, unitsByKind().mass);
+  return { low: value, value, high: value, text, unit };
+}
+
+/** A mass that was worked out and printed, g. */
 export function printedMass(mass: MassInput): Printed {
   const printed = printedQuantity(mass, unitsByKind().mass);
   return printed.low.isNeg() ? { ...printed, low: printed.value } : printed;

@@ -21,12 +21,12 @@ let byName: ReadonlyMap<string, FatListing> | undefined;
 const made = new Map<PublishedFatId, SingleFat>();
 
 /** Letters and digits only: `Flax-seed oil` and `flaxseed oil` are one name. */
-const normalised = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '');
+export const lettersOf = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '');
 
 const namesOf = ({ id, name, synonyms }: FatListing): readonly string[] => [id, name, ...synonyms];
 
 function listings(): ReadonlyMap<string, FatListing> {
-  byName ??= new Map(fats.flatMap((listing) => namesOf(listing).map((name) => [normalised(name), listing] as const)));
+  byName ??= new Map(fats.flatMap((listing) => namesOf(listing).map((name) => [lettersOf(name), listing] as const)));
   return byName;
 }
 
@@ -52,7 +52,7 @@ export function fat(idOrSynonym: PublishedFatId | (string & {})): SingleFat {
 
 /** The same, with the path of the name for the error. */
 export function publishedFat(path: string, idOrSynonym: unknown): SingleFat {
-  const listing = typeof idOrSynonym === 'string' ? listings().get(normalised(idOrSynonym)) : undefined;
+  const listing = typeof idOrSynonym === 'string' ? listings().get(lettersOf(idOrSynonym)) : undefined;
   if (listing === undefined)
     return refuse('unknown-fat', path, `the id or a name of a published fat${near(idOrSynonym)}`, idOrSynonym);
   const kept = made.get(listing.id);
@@ -65,7 +65,7 @@ export function publishedFat(path: string, idOrSynonym: unknown): SingleFat {
 /** The fats whose names hold the words written (`rosin`, `stearic acid`: each is several), else the nearest name. */
 function near(written: unknown): string {
   if (typeof written !== 'string') return '';
-  const word = normalised(written);
+  const word = lettersOf(written);
   if (word.length < 3) return '';
   const holding = [...listings()].flatMap(([name, { id }]) => (name.includes(word) ? [id] : []));
   if (holding.length === 0) return suggestion(written, fats.flatMap(namesOf));

@@ -18,7 +18,7 @@ export {
 } from './iodineValueFromProfile.js';
 export type { AcidShare, FattyAcidProfile, FattyAcidProfileInput, GivenProfile, ProfileBasis } from './profile.js';
 export { profileSummaryOf, type ProfileSummary } from './profileSummaryOf.js';
-export { fat, publishedFat } from './fat.js';
+export { fat, lettersOf, publishedFat } from './fat.js';
 export { isKnownFat } from './knownFat.js';
 export { readFat } from './readFat.js';
 export {

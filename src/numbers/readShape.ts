@@ -20,13 +20,16 @@ export function suggestion(written: string, known: readonly string[]): string {
   const same = longer.filter(({ length }) => length === word.length);
   if (same.length > 0) return didYouMean(same);
   if (longer.length > 0 && word.length > 2) return didYouMean(longer);
+  // of three letters any is close to any, and for mL nobody should be offered mg; kgs is kg
+  if (word.length < 4) return didYouMean(known.filter((candidate) => word === `${candidate.toLowerCase()}s`));
   const lower = known.map((candidate) => candidate.toLowerCase());
   const best = closestMatch(word, lower, { maxDistance: Math.max(2, Math.floor(written.length / 3)) });
   return best === undefined ? '' : didYouMean([known[lower.indexOf(best)] ?? best]);
 }
 
-/** The first few of some words, as a question. */
+/** The first few of some words, as a question; nothing of none. */
 function didYouMean(words: readonly string[]): string {
+  if (words.length === 0) return '';
   const few = words.slice(0, 3).map((word) => `"${word}"`);
   return ` (did you mean ${few.join(' or ')}?)`;
 }

@@ -109,7 +109,7 @@ export function readParts(value: unknown, options: unknown): RecipeParts {
     return fields;
   };
 
-  const own = attempt(() => ownFats(options)) ?? {};
+  const own = attempt(() => ownFats(options)) ?? ownFats({});
   const fields = fieldsOf('recipe', value, recipeKeys());
   const field = (key: keyof Recipe): unknown => fields?.[key];
   const rows = <T>(key: keyof Recipe, least: 0 | 1, read: (path: string, entry: unknown) => T | undefined): Rows<T> => {

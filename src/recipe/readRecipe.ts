@@ -1,4 +1,4 @@
-import { publishedFat, readFat, type Fat } from '../fats/index.js';
+import { lettersOf, publishedFat, readFat, type Fat } from '../fats/index.js';
 import { frozen, readFields, readShape, refuse, suggestion, type Fields } from '../numbers/index.js';
 import { plainData } from './plainData.js';
 import { readAs } from './readAs.js';
@@ -56,20 +56,35 @@ export function readRecipe(value: unknown, options: ReadRecipeOptions = {}): Rea
   });
 }
 
-/** The fats of one's own, by name; each is read when a recipe calls it. */
-export function ownFats(options: unknown): Fields {
+/** The fats of one's own; each is read when a recipe calls it. */
+export interface OwnFats {
+  readonly fats: Fields;
+  /** Their names by their letters, because capitals and punctuation do not matter. */
+  readonly names: ReadonlyMap<string, readonly string[]>;
+}
+
+/** The fats of one's own among the options. */
+export function ownFats(options: unknown): OwnFats {
   const { fats } = readShape('options', options, ['fats']);
-  return fats === undefined ? {} : readFields('options.fats', fats);
+  const own: Fields = fats === undefined ? {} : readFields('options.fats', fats);
+  const names = new Map<string, readonly string[]>();
+  for (const name of Object.keys(own)) names.set(lettersOf(name), [...(names.get(lettersOf(name)) ?? []), name]);
+  return { fats: own, names };
 }
 
 /** The fat that a recipe names or holds: one's own of that name, else the published one. */
-export function fatOf(path: string, named: RecipeFat['fat'], own: Fields): Fat {
+export function fatOf(path: string, named: RecipeFat['fat'], own: OwnFats): Fat {
   if (typeof named !== 'string') return readFat(named, path);
-  if (Object.hasOwn(own, named)) return readFat(own[named], `options.fats.${named}`);
+  const alike = Object.hasOwn(own.fats, named) ? [named] : (own.names.get(lettersOf(named)) ?? []);
+  const [name, other] = alike;
+  if (other !== undefined) {
+    refuse('unknown-fat', path, `the exact name of one of ${alike.slice(0, 3).join(', ')}`, named);
+  }
+  if (name !== undefined) return readFat(own.fats[name], `options.fats.${name}`);
   try {
     return publishedFat(path, named);
   } catch (error) {
-    const near = suggestion(named, Object.keys(own));
+    const near = suggestion(named, Object.keys(own.fats));
     if (near === '') throw error;
     return refuse('unknown-fat', path, `the name of a fat of your own, or of a published fat${near}`, named);
   }

@@ -26,10 +26,10 @@ describe('free caustic', () => {
 
   it('the worst case of a sound recipe is told with its figures', () => {
     // 100·(1 − 178/178.2238)
-    expect(findingIn(audited(drumWith(178)), 'worst-case').explanation).toContain('superfat is 0.1256 %');
+    expect(findingIn(audited(drumWith(178)), 'worst-case').explanation).toContain('superfat is 0.126 %');
     const atLeanest = findingIn(audited(drumWith(181)), 'free-caustic-above-limit-at-leanest-lot');
-    expect(atLeanest.explanation).toContain('superfat 0.4337 %'); // 100·(1 − 181/181.7883)
-    expect(atLeanest.explanation).toContain('leave 0.2351 % NaOH');
+    expect(atLeanest.explanation).toContain('superfat 0.434 %'); // 100·(1 − 181/181.7883)
+    expect(atLeanest.explanation).toContain('leave 0.235 % NaOH');
   });
 
   it('is a share of everything in the pot', () => {
@@ -43,7 +43,8 @@ describe('free caustic', () => {
     expect(verdictAt({ percentNaoh: '0.27' })).toBe('dangerous');
     expect(verdictAt({ percentNaoh: '0.28' })).toBe('doubtful');
     expect(verdictAt({ percentKoh: '0.28' })).toBe('dangerous'); // 0.2 % NaOH
-    expect(verdictAt({ percentNaoh: '0.58' })).toBe('sound');
+    expect(verdictAt({ percentNaoh: '0.58' })).toBe('doubtful'); // below the limit, and in excess all the same
+    expect(codesOf(audited(drumWith(185), { limit: { percentNaoh: '0.58' } }))).toEqual(['free-caustic-below-limit']);
     expect(audited(drumWith(185)).limit.percentNaoh.toString()).toBe('0.05');
   });
 
@@ -75,10 +76,10 @@ describe('an assay that is not stated', () => {
   it('both figures are told', () => {
     const open = findingIn(unstated('185'), 'free-caustic-hangs-on-assay');
     // (185.925 − 178.2238)/1185
-    expect(open.explanation).toContain('leave 0 % NaOH free caustic, at the highest 0.6499 % NaOH');
+    expect(open.explanation).toContain('leave 0 % NaOH free caustic, at the highest 0.65 % NaOH');
     const leanest = findingIn(unstated('190'), 'free-caustic-above-limit-at-leanest-lot');
     // (180.5 − 178.2238)/1190, (190.95 − 178.2238)/1190
-    expect(leanest.explanation).toContain('leave 0.1913 % NaOH; at the highest assay they leave 1.069 % NaOH');
+    expect(leanest.explanation).toContain('leave 0.191 % NaOH; at the highest assay they leave 1.07 % NaOH');
     expect(toJson(leanest.values)).toMatchObject({ atLowestAssay: { low: { percentNaoh: '0' } } });
     expect(findingIn(unstated('192'), 'free-caustic-above-limit').explanation).toMatch(/^Even at the lowest assay/);
   });
@@ -105,7 +106,7 @@ describe('superfat', () => {
     const found = findingIn(result, 'superfat-contradicted');
     expect(found.path).toBe('claimed.superfat');
     expect(toJson(found.claimed)).toEqual({ percent });
-    expect(found.explanation).toContain('3.099 to 6.826 %');
+    expect(found.explanation).toContain('3.1 to 6.83 %');
   });
 
   it('that is aimed at is looked at as well', () => {
@@ -120,7 +121,8 @@ describe('superfat', () => {
 
   it('a limit that is aimed at is missed where no lot keeps it', () => {
     const aim = (g: number) => audited(drumWith(g, { target: { freeCausticAlkaliAtMost: { percentNaoh: '0.1' } } }));
-    expect(codesOf(aim(185))).toEqual(['free-caustic-above-limit']); // the richest lots leave none
+    // the richest lots leave none, but such a limit is meant for every lot
+    expect(codesOf(aim(185))).toEqual(['free-caustic-above-limit', 'target-missed-at-leanest-lot']);
     const missed = aim(190); // (190 − 185.353)/1190 = 0.39 %
     expect(findingIn(missed, 'target-missed').path).toBe('target.freeCausticAlkaliAtMost');
     expect(missed.verdict).toBe('dangerous');
@@ -191,7 +193,8 @@ describe('printed figures of the lye', () => {
     ['water added to fats', { waterPerFat: { percent: '33.0' } }, 'sound'],
     ['no water to fats', { waterPerFat: { percent: '36' } }, 'wrong'],
     ['the sum', { total: { g: '1500' } }, 'sound'],
-    ['the sum to the digits of its parts', { total: { g: '1497' } }, 'sound'], // three masses of whole grams, and its own
+    ['the sum to the last digit of the lye, and its own', { total: { g: '1498' } }, 'sound'],
+    ['a sum beyond them', { total: { g: '1497' } }, 'wrong'],
     ['no sum', { total: { g: '1490' } }, 'wrong'],
     ['all hydroxide of NaOH', { kohShare: { percent: '0' } }, 'sound'],
     ['a share of KOH where there is none', { kohShare: { percent: '20' } }, 'wrong'],
@@ -231,7 +234,14 @@ describe('verdicts', () => {
     const { findings } = audited(
       drumWith(187, { claimed: { ...wrong, ...unreadable, total: { g: '9' }, freeCausticAlkali: { percentNaoh: 1 } } }),
     );
-    expect(findings.map(({ severity }) => severity)).toEqual(['danger', 'caution', 'caution', 'caution', 'note']);
+    expect(findings.map(({ severity }) => severity)).toEqual([
+      'danger',
+      'caution',
+      'caution',
+      'caution',
+      'note',
+      'note',
+    ]);
     expect(findings.map(({ code }) => code).slice(0, 2)).toEqual(['free-caustic-above-limit', 'superfat-contradicted']);
   });
 
@@ -287,7 +297,7 @@ describe('what cannot be read', () => {
       }),
     );
     expect(result.findings.filter(({ code }) => code === 'not-judged').map(({ path }) => path)).toEqual([
-      'claimed.ph', 'temperatures', 'additions[0]', 'claimed.total',
+      'water', 'additions', 'claimed.ph', 'temperatures', 'additions[0]',
     ]); // prettier-ignore
     expect(result.verdict).toBe('sound');
   });

@@ -1,6 +1,7 @@
 /** Each slip made on purpose: the audit must find it among those that give the figure. */
 import { fat, fats as listings, lyeDensity, valueIn, lyeStrengthFromDensity } from 'laurate';
 import type { SlipCode } from 'laurate/audit';
+import { auditRecipe } from 'laurate/audit';
 import { describe, expect, it } from 'vitest';
 import { Exact, GLYCERYL, KOH, NAOH } from '../laws/exact.js';
 import { audited, findingIn, naoh, slipsIn } from './recipes.js';
@@ -123,7 +124,11 @@ describe('a slip in the mass of the lye', () => {
       slipsIn(audited(recipeOf({ code: 'digits-exchanged', grams: new Exact(g) }, claims)));
     expect(due.toFixed(1)).toBe('169.3');
     expect(printed('196.3', true).at(-1)).toMatchObject({ code: 'digits-exchanged', words: { meant: '169.3' } });
-    expect(printed('1693.1', true).at(-1)).toMatchObject({ code: 'decimal-point-moved', words: { meant: '169.31' } });
+    // the point of the lye, or that of the one fat
+    expect(printed('1693.1', true).slice(-2)).toMatchObject([
+      { code: 'decimal-point-moved', path: 'lye[0]', words: { meant: '169.31' } },
+      { code: 'decimal-point-moved', path: 'fats[0]' },
+    ]);
     expect(printed('196.3', false).map(({ code }) => code)).not.toContain('digits-exchanged');
   });
 
@@ -241,5 +246,94 @@ describe('a slip in another figure', () => {
     const slips = ofFat(row, 'saponification-value-contradicted');
     expect(slips.map((slip) => slip.code)).toContain(code);
     if (code === 'digits-exchanged' || code === 'decimal-point-moved') expect(slips.at(-1)?.code).toBe(code);
+  });
+});
+
+describe('slips that are easily overlooked', () => {
+  const values = { coconut: { gNaohPerG: '0.1818' }, olive: { gNaohPerG: '0.1345' } };
+  const recipe = (fats: readonly [string, string][], grams: string, more: object = {}) =>
+    auditRecipe({
+      version: 1,
+      fats: fats.map(([name, g]) => ({
+        fat: `${name}-oil`,
+        mass: { g },
+        claimed: { saponificationValue: values[name as keyof typeof values] },
+      })),
+      lye: [{ alkali: 'naoh', mass: { g: grams }, solid: { hydroxide: { percent: '100' } } }],
+      claimed: { superfat: { percent: '5' } },
+      ...more,
+    });
+  const codesIn = ({ findings }: ReturnType<typeof auditRecipe>) =>
+    findings.flatMap(({ slips }) => slips.map(({ code, path }) => `${code} ${path ?? ''}`.trim()));
+
+  it('two fats of one mass do not change places', () => {
+    // 500 g of each: (90.9 + 67.25)·0.95 = 150.24
+    expect(codesIn(recipe([['coconut', '500'], ['olive', '500']], '190.2'))).not.toContain('rows-swapped fats[0]'); // prettier-ignore
+  });
+
+  it('the point of the mass of a fat is looked for, where the own values give the rest', () => {
+    // meant: 300 g of olive oil: (90.9 + 40.35)·0.95 = 124.69
+    const slips = codesIn(
+      recipe(
+        [
+          ['coconut', '500'],
+          ['olive', '30.0'],
+        ],
+        '124.7',
+      ),
+    );
+    expect(slips).toContain('decimal-point-moved fats[1]');
+  });
+
+  it('a lye that is weighed in as solid is named without any claim of its strength', () => {
+    const result = recipe(
+      [
+        ['coconut', '500'],
+        ['olive', '500'],
+      ],
+      '300.5',
+      { water: { g: '100' } },
+    );
+    const slips = result.findings.flatMap((finding) => finding.slips);
+    expect(slips.find(({ code }) => code === 'solution-as-solid')?.words).toEqual({ strength: '50' });
+  });
+
+  it('a lye reckoned with the strength that is claimed is named', () => {
+    // 150.24 g of hydroxide by 38 % would be 395.4 g of lye, which is of 32.4 %
+    const slips = codesIn(
+      recipe(
+        [
+          ['coconut', '500'],
+          ['olive', '500'],
+        ],
+        '1',
+        {
+          lye: [{ alkali: 'naoh', mass: { g: '395.4' }, solution: { hydroxide: { percent: '32.4' } } }],
+          claimed: { superfat: { percent: '5' }, strength: { percent: '38' } },
+        },
+      ),
+    );
+    expect(slips[0]).toBe('claimed-strength-used');
+  });
+
+  it('a superfat printed as a fraction is named', () => {
+    expect(codesIn(recipe([['coconut', '1000']], '172.7', { claimed: { superfat: { percent: '0.05' } } }))).toContain(
+      'superfat-fraction-as-percent',
+    );
+  });
+
+  it('strength and total are not judged where the water of a solid is not stated', () => {
+    const { verdict, findings } = recipe([['coconut', '1000']], '172.7', {
+      claimed: { superfat: { percent: '5' }, strength: { percent: '33' }, waterPerAlkali: '2', total: { g: '1518' } },
+    });
+    expect(findings.filter(({ code }) => code.endsWith('-contradicted'))).toEqual([]);
+    expect(verdict).not.toBe('wrong');
+  });
+
+  it('free caustic above the limit that the recipe prints itself is doubtful', () => {
+    const { verdict, findings } = recipe([['coconut', '1000']], '165', {
+      claimed: { freeCausticAlkali: { percentNaoh: '2' } },
+    });
+    expect([verdict, findings[0]?.code]).toEqual(['doubtful', 'free-caustic-printed-above-limit']);
   });
 });

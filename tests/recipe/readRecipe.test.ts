@@ -101,14 +101,22 @@ describe('readRecipe: fats', () => {
     expect(named('Copra oil').fats[0]?.fat).toBe(fat('coconut-oil'));
   });
 
-  it("of one's own are found by just the name given", () => {
+  it("of one's own are found by the letters of their name", () => {
     expect(named('drum 7', { 'drum 7': lot }).fats[0]?.fat).toBe(lot);
     expect(named('drum 7', { 'drum 7': throughJson(lot) }).fats[0]?.fat).toEqual(lot);
-    expect(refusal(() => named('Drum 7', { 'drum 7': lot }))).toEqual({
+    expect(named('Drum-7', { 'drum 7': lot }).fats[0]?.fat).toBe(lot);
+    expect(named('Coconut oil', { 'coconut-oil': lot }).fats[0]?.fat).toBe(lot);
+    expect(named('Drum 7', { 'drum 7': fat('castor-oil'), 'Drum 7': lot }).fats[0]?.fat).toBe(lot);
+    expect(refusal(() => named('DRUM 7', { 'drum 7': lot, 'Drum 7': lot }))).toEqual({
+      code: 'unknown-fat',
+      path: 'fats[0].fat',
+      message: 'fats[0].fat: expected the exact name of one of drum 7, Drum 7, received DRUM 7',
+    });
+    expect(refusal(() => named('Drum 8', { 'drum 7': lot }))).toEqual({
       code: 'unknown-fat',
       path: 'fats[0].fat',
       message:
-        'fats[0].fat: expected the name of a fat of your own, or of a published fat (did you mean "drum 7"?), received Drum 7',
+        'fats[0].fat: expected the name of a fat of your own, or of a published fat (did you mean "drum 7"?), received Drum 8',
     });
   });
 
@@ -226,7 +234,7 @@ describe('readRecipe: refusals', () => {
     ['a list for a quantity', withFat({ mass: [900] }), 'bad-shape', 'fats[1].mass', 'received a list of 1'],
     ['two units', withFat({ mass: { g: 900, lb: 2 } }), 'two-units', 'fats[1].mass', 'received g and lb'],
     ['no unit', withFat({ mass: {} }), 'missing', 'fats[1].mass', 'received an empty object'],
-    ['an unknown unit', withFat({ mass: { gr: 900 } }), 'unknown-unit', 'fats[1].mass.gr', 'did you mean "g"?'],
+    ['an unknown unit', withFat({ mass: { gr: 900 } }), 'unknown-unit', 'fats[1].mass.gr', 'one of mg, g, kg, oz, lb, received gr'],
     ['a unit of another kind', withFat({ mass: { mL: 900 } }), 'unknown-unit', 'fats[1].mass.mL', 'received mL'],
     ['a negative mass', withFat({ mass: { g: '-1' } }), 'out-of-range', 'fats[1].mass.g', 'at least 0, received -1'],
     ['a decimal comma', withFat({ mass: { g: '1,5' } }), 'not-a-number', 'fats[1].mass.g', 'received 1,5'],

@@ -40,24 +40,45 @@ export function freeCausticFinding(pot: Pot, limit: AlkaliContent, slips: () => 
     const text = isStated ? atLeanest(judged, limit) : atLeanestAndLowest(judged, worst, limit);
     return found('free-caustic-above-limit-at-leanest-lot', 'caution', text);
   }
-  if (exceeds(worst)) return found('free-caustic-hangs-on-assay', 'note', hangsOnAssay(high, worst, limit));
+  if (exceeds(worst)) return found('free-caustic-hangs-on-assay', 'caution', hangsOnAssay(high, worst, limit));
+  if (likely.percentNaoh.gt(0)) return found('free-caustic-below-limit', 'caution', belowLimit(judged, limit));
   return found('worst-case', 'note', atWorst(balance));
 }
 
-/** Whether a limit that the recipe aims at is one that some lawful lot and some assay keep. */
+/** Whether a free caustic that the recipe prints itself is above the limit; where the figure comes from, it does not say. */
+export function printedCausticFinding(claim: AlkaliContentInput, limit: AlkaliContent): Finding | undefined {
+  const printed = printedQuantity(claim, unitsByKind().alkaliContent);
+  if (printed.value.lte(limit.percentNaoh)) return undefined;
+  return {
+    code: 'free-caustic-printed-above-limit',
+    severity: 'caution',
+    path: 'claimed.freeCausticAlkali',
+    claimed: asPrinted(printed).value,
+    values: frozen({ limit }),
+    explanation: `The recipe itself prints ${asPrinted(printed).text} of free caustic; the limit is ${content(limit)}. Ask how it was found, and test the batch before it touches skin.`,
+    slips: frozen([]),
+    basis: frozen([]),
+  };
+}
+
+/** Whether a limit that the recipe aims at is kept by every lawful lot and assay, as such a limit is meant. */
 export function causticTargetFinding({ balance }: Pot, target: AlkaliContentInput): Finding | undefined {
   if (balance === undefined) return undefined;
   const printed = printedQuantity(target, unitsByKind().alkaliContent);
-  const { low } = balance.freeCausticAlkali;
-  if (low.percentNaoh.lte(printed.high)) return undefined;
+  const { low, high } = balance.freeCausticAlkali;
+  if (high.percentNaoh.lte(printed.high)) return undefined;
+  const isMissed = low.percentNaoh.gt(printed.high);
+  const lots = isMissed
+    ? `Even the richest lawful lots with the weakest assay leave ${content(low)}.`
+    : `The leanest lawful lots with the strongest assay leave ${content(high)}.`;
   return {
-    code: 'target-missed',
+    code: isMissed ? 'target-missed' : 'target-missed-at-leanest-lot',
     severity: 'caution',
     path: 'target.freeCausticAlkaliAtMost',
     claimed: asPrinted(printed).value,
     computed: balance.freeCausticAlkali,
     values: frozen({}),
-    explanation: `The recipe aims at no more free caustic than ${asPrinted(printed).text}. Even the richest lawful lots with the weakest assay leave ${content(low)}.`,
+    explanation: `The recipe aims at no more free caustic than ${asPrinted(printed).text}. ${lots}`,
     slips: frozen([]),
     basis: balance.basis,
   };
@@ -94,6 +115,10 @@ function atLeanestAndLowest(
   limit: AlkaliContent,
 ): string {
   return `How strong the alkali is, is not stated. At the lowest assay of technical grades the likely lots leave no more free caustic than the limit of ${content(limit)} (superfat ${inWords(superfat.likely.percent)} %), but the leanest lawful lots leave ${content(freeCausticAlkali.high)}; at the highest assay they leave ${content(atHighest)}. Ask for the assay, and take less lye.`;
+}
+
+function belowLimit({ superfat, freeCausticAlkali }: SuperfatFromLyeResult, limit: AlkaliContent): string {
+  return `The lye holds ${inWords(superfat.likely.percent.neg())} % more alkali than the likely lots of these fats take up. The ${content(freeCausticAlkali.likely)} that stay free, at worst ${content(freeCausticAlkali.high)}, are below the limit of ${content(limit)}; they are free caustic all the same. Test before skin.`;
 }
 
 function hangsOnAssay(atLowest: AlkaliContent, atHighest: AlkaliContent, limit: AlkaliContent): string {

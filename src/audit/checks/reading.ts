@@ -1,4 +1,5 @@
 import { frozen, type CalculationError } from '../../numbers/index.js';
+import type { RecipeClaims } from '../../recipe/index.js';
 import type { RecipeParts } from '../../recipe/readParts.js';
 import type { Finding } from '../finding.js';
 import type { Pot } from '../pot.js';
@@ -13,13 +14,17 @@ export function unreadableFindings(faults: readonly CalculationError[]): readonl
       severity: 'caution',
       path,
       values: frozen({}),
-      explanation: `It cannot be judged: ${path}: expected ${expected}, received ${received}.`,
+      explanation: `This cannot be read: ${path}: expected ${expected}, received ${received}.`,
       slips: frozen([]),
       error: code,
       basis: frozen([]),
     };
   });
 }
+
+/** Whether a figure is printed that the water of the lye decides. */
+const hangsOnWater = ({ strength, waterPerAlkali, waterPerFat, total }: RecipeClaims): boolean =>
+  [strength, waterPerAlkali, waterPerFat, total].some((claim) => claim !== undefined);
 
 /** What is printed and not looked at, and what had to be assumed. */
 export function notJudgedFindings(pot: Pot, { claimed, additions, temperatures }: RecipeParts): readonly Finding[] {
@@ -50,6 +55,24 @@ export function notJudgedFindings(pot: Pot, { claimed, additions, temperatures }
         ? []
         : [note('not-judged', path, `${name} is not known: its own claimed saponification value is taken, unchecked.`)],
     ),
+    ...(pot.isMadeUp || !pot.isAllLye || !hangsOnWater(claimed)
+      ? []
+      : [
+          note(
+            'not-judged',
+            'water',
+            'The water of the lye is not stated, so that strength, ratios of water and the total are not judged.',
+          ),
+        ]),
+    ...(additions.rows.some(({ row }) => row.solvent === undefined || row.solvent === 'triethanolamine')
+      ? [
+          note(
+            'not-judged',
+            'additions',
+            'What the additions take up of the lye (citric or lactic acid) or bring as alkali (triethanolamine) is not counted.',
+          ),
+        ]
+      : []),
     ...(claimed.ph === undefined ? [] : [note('not-judged', 'claimed.ph', 'The pH is not judged.')]),
     ...(claimed.freeCausticAlkali === undefined
       ? []
@@ -57,7 +80,7 @@ export function notJudgedFindings(pot: Pot, { claimed, additions, temperatures }
           note(
             'not-judged',
             'claimed.freeCausticAlkali',
-            'The free caustic that is printed is not judged; what the masses lead to is.',
+            'The free caustic that is printed is held against the limit only; what the masses lead to is judged.',
           ),
         ]),
     ...(temperatures.rows.length === 0 ? [] : [note('not-judged', 'temperatures', 'The temperatures are not judged.')]),
@@ -70,7 +93,7 @@ export function notJudgedFindings(pot: Pot, { claimed, additions, temperatures }
             'Additions by volume count in no mass, so that shares of the pot come out a little high.',
           ),
         ]),
-    ...(claimed.total !== undefined && !pot.hasAllMasses
+    ...(claimed.total !== undefined && pot.isMadeUp && !pot.hasAllMasses
       ? [note('not-judged', 'claimed.total', 'The total is not judged, because not every mass is known.')]
       : []),
   ];

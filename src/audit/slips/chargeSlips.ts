@@ -14,18 +14,34 @@ type Charge = Hypothesis<ChargeValues>;
 
 /** Every way in which the mass of a lye may have come about, as moles of hydroxide in it. */
 export function chargeSlips(pot: Pot): readonly Charge[] {
+  const slips = [
+    ...slipsOfValues(pot.fats),
+    ...slipsOfRows(pot.fats),
+    ...superfatSlips(),
+    ...(pot.lye.length > MOST_ROWS ? [] : [...slipsOfAssay(pot), ...slipsOfUnits(pot)]),
+    ...slipsOfPen(pot),
+    ...slipsOfPenInFats(pot.fats),
+  ];
   return [
     {
       code: 'claimed-values-used',
       weight: COMMON * COMMON,
       figure: (values) => (values.areOwn ? calledFor(values) : undefined),
     },
-    ...slipsOfValues(pot.fats),
-    ...slipsOfRows(pot.fats),
-    ...superfatSlips(),
-    ...(pot.lye.length > MOST_ROWS ? [] : [...slipsOfAssay(pot), ...slipsOfUnits(pot)]),
-    ...slipsOfPen(pot),
+    ...slips.map(thatMatters),
   ];
+}
+
+/** A slip that changes nothing, as two fats of one mass changing places, explains nothing. */
+function thatMatters(slip: Charge): Charge {
+  return {
+    ...slip,
+    figure: (values) => {
+      const right = calledFor(values);
+      const figure = slip.figure(values);
+      return figure?.minus(right).abs().lte(right.abs().times('1e-20')) === true ? undefined : figure;
+    },
+  };
 }
 
 /** Hydroxide for a fat of which another value was taken, mol. */
@@ -132,6 +148,7 @@ const superfatSlips = (): readonly Charge[] => [
   superfatSlip('superfat-added', USUAL, ({ all, superfat }) => all.times(ONE.plus(superfat))),
   superfatSlip('superfat-as-divisor', RARE, ({ all, superfat }) => all.div(ONE.plus(superfat))),
   superfatSlip('superfat-twice', USUAL, ({ all, kept }) => all.times(kept).times(kept)),
+  superfatSlip('superfat-fraction-as-percent', RARE, ({ all, superfat }) => all.times(ONE.minus(superfat.times(100)))),
   superfatSlip('superfat-percent-as-fraction', RARE, ({ all, superfat }) => all.times(ONE.minus(superfat.div(100)))),
 ];
 
@@ -152,6 +169,9 @@ function scaled({ lye, charged }: Pot, factor: Factor): (values: ChargeValues) =
     return sum.isZero() ? undefined : calledFor(values).div(sum);
   };
 }
+
+/** Strengths that lyes are kept at, percent, where a recipe does not print one; common practice, no source. */
+const USUAL_LYES = ['50', '33'] as const;
 
 /** The strength of an alkali as a fraction, where it is worth mistaking. */
 const shareOf = (
@@ -174,6 +194,15 @@ function slipsOfAssay(pot: Pot): readonly Charge[] {
     slip('assay-twice', USUAL, (row, end) => shareOf(row, end, 'solid')?.pow(-1)),
     slip('assay-upside-down', USUAL, (row, end) => shareOf(row, end, 'solid')?.pow(2)),
     slip('solid-as-solution', COMMON, (row, end) => shareOf(row, end, 'solution')),
+    slip('claimed-strength-used', USUAL, ({ charge: { source } }, end) =>
+      source.state === 'solution' && strength !== undefined ? source.hydroxide[end].div(strength) : undefined,
+    ),
+    ...(strength === undefined ? USUAL_LYES : []).map((percent): Charge => ({
+      ...slip('solution-as-solid', USUAL, ({ charge: { source } }, end) =>
+        source.state === 'solid' ? source.hydroxide[end].times(100).div(percent) : undefined,
+      ),
+      words: { strength: percent },
+    })),
     slip('solution-as-solid', COMMON, ({ charge: { source } }, end) =>
       source.state === 'solid' && strength !== undefined ? source.hydroxide[end].div(strength) : undefined,
     ),
@@ -222,4 +251,24 @@ function slipsOfPen({ lye }: Pot): readonly Charge[] {
         ? molIn(row, row.grams.value, 'likely')
         : undefined,
   }));
+}
+
+/** The mass of one fat so, where the recipe's own values give the rest. */
+function slipsOfPenInFats(fats: readonly PotFat[]): readonly Charge[] {
+  return inEachRow(fats, LAST, ({ path, grams }, weight, at) =>
+    slipsOfThePen(grams.text).flatMap(({ code, meant }): readonly Charge[] => {
+      if (grams.value.isZero()) return [];
+      const times = meant.div(grams.text);
+      return [
+        {
+          code,
+          path,
+          words: { meant: meant.toString(), unit: grams.unit },
+          weight,
+          figure: (values) =>
+            values.areOwn ? withRow(values, at, (values.fats[at] ?? ZERO).times(times)).times(values.kept) : undefined,
+        },
+      ];
+    }),
+  );
 }

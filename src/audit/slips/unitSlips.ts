@@ -12,7 +12,7 @@ export interface MeantUnit {
 /** The units that are taken for one another at a bench; volumes stand for the mass of what they hold. */
 const MASSES: Readonly<Record<string, readonly string[]>> = {
   mg: ['g'],
-  g: ['oz', 'lb', 'kg', 'mg'],
+  g: ['oz', 'lb', 'kg'],
   kg: ['lb', 'g', 'oz'],
   oz: ['g', 'lb', 'kg'],
   lb: ['kg', 'oz', 'g'],

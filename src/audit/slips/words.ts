@@ -76,8 +76,17 @@ const SAID: Readonly<Record<SlipCode, (words: Words) => Said>> = {
     explanation: 'The superfat seems to have been entered as a fraction of a per cent: next to none was taken off.',
     tell: ASK_SUPERFAT,
   }),
-  'solution-as-solid': () => ({
-    explanation: 'The mass of a lye seems to be printed as that of the solid alkali.',
+  'superfat-fraction-as-percent': () => ({
+    explanation: 'The superfat seems to be printed as a fraction of one, under the sign of per cent.',
+    tell: ASK_SUPERFAT,
+  }),
+  'claimed-strength-used': () => ({
+    explanation:
+      'The lye seems to be reckoned with the strength that is claimed, which is not that of the lye as it stands there.',
+    tell: 'Ask which of the two strengths the lye has, or measure it.',
+  }),
+  'solution-as-solid': ({ strength }) => ({
+    explanation: `The mass of a lye${strength === undefined ? '' : ` of ${strength} %`} seems to be printed as that of the solid alkali.`,
     tell: WEIGH_LYE,
   }),
   'solid-as-solution': () => ({
@@ -135,8 +144,8 @@ const SAID: Readonly<Record<SlipCode, (words: Words) => Said>> = {
     tell: 'Ask for the modulus and the temperature of the hydrometer.',
   }),
   'percent-of-another-total': ({ of: total = 'another total' }) => ({
-    explanation: `The per cent seem to be of ${total}.`,
-    tell: 'Ask what the per cent are of.',
+    explanation: `The figure seems to be that of ${total}.`,
+    tell: 'Ask what the figure is of.',
   }),
   'part-left-out-of-total': ({ part = 'a part' }) => ({
     explanation: `The total seems to leave out ${part}.`,
@@ -144,7 +153,7 @@ const SAID: Readonly<Record<SlipCode, (words: Words) => Said>> = {
   }),
   'unit-mistaken': ({ printed = 'one', meant = 'another', of: what = 'a mass' }) => ({
     explanation: `The figure for ${what} seems to be in ${UNIT_NAMES[meant] ?? meant}, not in ${UNIT_NAMES[printed] ?? printed}.`,
-    tell: `Weigh ${what === 'the lye' ? 'the lye' : 'it'} again.`,
+    tell: `Ask in which unit ${what === 'the lye' ? 'the lye' : 'it'} was weighed, or weigh it again.`,
   }),
   'digits-exchanged': ({ meant = '', unit = '' }) => ({
     explanation: `Two digits seem to have changed places: ${meant} ${unit} was meant.`,

@@ -273,8 +273,8 @@ export const INJECTIONS: readonly Inject[] = [
     state === 'solution' ? strength : undefined,
   ),
   byFactor('solution-as-solid', 'solution-as-solid', ({ state }, draft) => {
-    const { pure, all } = lyeOf(draft);
-    return state === 'solid' ? all / pure : undefined;
+    const { weighed, all } = lyeOf(draft);
+    return state === 'solid' ? all / weighed : undefined;
   }),
   byFactor('oxide-percent-as-hydroxide', 'oxide-percent-as-hydroxide', ({ alkali }) => 1 / oxide[alkali]),
   byFactor('hydroxide-percent-as-oxide', 'hydroxide-percent-as-oxide', ({ alkali }) => oxide[alkali]),
