@@ -11,7 +11,8 @@ import { extremesOf } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { COMPONENTS, componentOfSolvent, type ComponentName } from './components.js';
 import { SOLVENT_IDS, type SolventId } from './data/solventNames.js';
-import { DENSITY_OF_ANOTHER_TEMPERATURE, IDEAL_MIXING, SOAP_DENSITY_CONVENTION } from './notes.js';
+import { solventData } from './data/solvents.js';
+import { DENSITY_OF_ANOTHER_TEMPERATURE, IDEAL_MIXING, SOAP_DENSITY_CONVENTION, SPIRIT_BOILS } from './notes.js';
 import { pureDensity } from './pureDensity.js';
 import { refuseOutside } from './solventDensity.js';
 import { composedFrom, readComposition, type ComposedFrom, type MadeComposition } from './readComposition.js';
@@ -82,7 +83,8 @@ const MOST_CONTRACTION = '0.037';
  * ethanol with water. Dissolved sugars and sorbitol count with the density of the solid, which lies within 0.5 % of their
  * solutions in water. Soap counts as 1.00 to 1.10 g/mL, of potassium 1.02 to 1.12 (conventions: no source was found).
  *
- * Validity: 15 to 80 °C. What has no density at that temperature counts with the nearest on file, and a note says so.
+ * Validity: 15 to 80 °C. What has no density at that temperature counts with the nearest on file, and a note says so, as
+ * one does where spirit would boil (ethanol 78 °C).
  *
  * Source: the densities of `solventDensity`; conventions of this library for the rest.
  *
@@ -130,6 +132,9 @@ export function batchVolumeOfSteps(input: BatchVolumeOfInput, steps?: Steps): Ba
     noted(steps, `density of ${id}`, 'ρ(t)', 'g/mL', densities[componentOfSolvent[id]].likely);
   }
   noted(steps, 'volume', 'Σ m/ρ', 'mL', figures.likely.likely);
+  // to the whole degree: spirit as sold, with its water, boils a little lower
+  const boils = (id: SolventId): boolean =>
+    celsius.gte(new Decimal(solventData()[id].boilingPoint?.[0] ?? 'Infinity').floor());
   const isOff = (id: SolventId): boolean => !nearest(id, celsius).eq(celsius);
   return frozen({
     by: 'batchVolumeOf',
@@ -148,6 +153,7 @@ export function batchVolumeOfSteps(input: BatchVolumeOfInput, steps?: Steps): Ba
       SOAP_DENSITY_CONVENTION,
       IDEAL_MIXING,
       ...(solvents.some(isOff) ? [DENSITY_OF_ANOTHER_TEMPERATURE] : []),
+      ...(solvents.some(boils) ? [SPIRIT_BOILS] : []),
     ]),
     basis: frozen([
       ...new Set<SourceId>([

@@ -97,7 +97,7 @@ export interface Composition {
  *
  * @param input - the soap made, the additions as weighed, and what has evaporated or what the pot weighs now
  * @returns grams and percent by mass of each component, with bounds
- * @throws CalculationError `missing` (an assay), `unknown-unit` (percent by volume of anything but ethanol), `infeasible` (a
+ * @throws CalculationError `missing` (an assay, a loss to have a share of), `unknown-unit` (percent by volume of anything but ethanol), `infeasible` (a
  *   loss greater than the water and spirit there are, a pot heavier than what was charged), `bad-shape`, `unknown-key`,
  *   `out-of-range` and the faults of a quantity
  *

@@ -42,13 +42,21 @@ export interface Gone {
 /**
  * Reads what has left the pot; nothing stated is nothing gone. An empty path is that of the input itself.
  *
- * @throws CalculationError `bad-shape` for both ways at once, and the faults of a quantity
+ * @throws CalculationError `bad-shape` for both ways at once, `missing` for a share of no loss, and the faults of a quantity
  */
 export function readLoss(path: string, { evaporated, potMass, spiritShareOfLoss }: Fields): Loss {
   if (evaporated !== undefined && potMass !== undefined) {
     refuse('bad-shape', path === '' ? 'input' : path, 'either evaporated or potMass', 'both');
   }
   const grams = potMass === undefined ? evaporated : potMass;
+  if (grams === undefined && spiritShareOfLoss !== undefined) {
+    refuse(
+      'missing',
+      fieldPath(path, 'evaporated'),
+      'evaporated or potMass, for spiritShareOfLoss to be a share of',
+      undefined,
+    );
+  }
   const key = potMass === undefined ? 'evaporated' : 'potMass';
   const read = grams === undefined ? ZERO : readMass(fieldPath(path, key), grams);
   const percents =

@@ -34,6 +34,10 @@ export const IDEAL_MIXING: Remark = /* @__PURE__ */ note(
   'ideal-mixing',
   'Volumes are added up as if nothing shrank on mixing; low is 3.7 % less of water and solvents, what ethanol and water lose. Air that is stirred in is not counted.',
 );
+export const SPIRIT_BOILS: Remark = /* @__PURE__ */ note(
+  'spirit-boils',
+  'At this temperature spirit by itself boils: it leaves the pot as vapour, which burns, and what is poured is less than this. Pour cooler.',
+);
 export const DENSITY_OF_ANOTHER_TEMPERATURE: Remark = /* @__PURE__ */ note(
   'density-of-another-temperature',
   'What has no density on file at this temperature counts with that of the nearest; liquids swell by about 1 % for 13 °C.',

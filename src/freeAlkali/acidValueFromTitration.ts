@@ -45,8 +45,8 @@ const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iso-660'
  *
  * @param input - sample and volume, or readings; the alkali in eq/L; blank and uncertainties as far as they are known
  * @returns mg KOH/g, with standard uncertainty
- * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a reading below the blank) and the faults
- * of a quantity
+ * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a reading below the blank by more than
+ * readings scatter; within that nothing was found, and a note says so) and the faults of a quantity
  *
  * @example
  * ```ts

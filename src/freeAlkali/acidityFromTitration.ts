@@ -48,8 +48,8 @@ const ACIDS = ['oleic', 'lauric', 'palmitic', 'erucic'] as const;
  *
  * @param input - sample and volume, or readings; the alkali in eq/L; the acid to count as
  * @returns percent by mass, with standard uncertainty
- * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a reading below the blank) and the faults
- * of a quantity
+ * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a reading below the blank by more than
+ * readings scatter; within that nothing was found, and a note says so) and the faults of a quantity
  *
  * @example
  * ```ts

@@ -40,9 +40,17 @@ export const NOT_SHOWN_BELOW: Remark = /* @__PURE__ */ caution(
   'free-caustic-not-shown-below',
   'It is not shown that this soap keeps the limit: nothing of it belongs on skin until it is.',
 );
+export const LARGE_DOSE: Remark = /* @__PURE__ */ caution(
+  'large-dose',
+  'So large a dose, over 3 % of the batch or leaving over 1 % of salts (conventions), dulls, thins and heats the base: try it on a weighed part first, or blend the batch off.',
+);
 export const HEAT_FIRST: Remark = /* @__PURE__ */ caution(
   'heat-before-correcting',
   'One titration cannot tell caustic that has not yet reacted from caustic in excess: heat, wait an hour, test again before anything is added.',
+);
+export const CAUSTIC_NOT_RULED_OUT: Remark = /* @__PURE__ */ caution(
+  'caustic-not-ruled-out',
+  'A reading above what soap shows may be free caustic: keep it off skin until a titration shows that it is none.',
 );
 export const LOW_PH_IS_NOT_SAFE: Remark = /* @__PURE__ */ caution(
   'low-ph-is-not-safe',

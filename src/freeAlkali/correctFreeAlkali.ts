@@ -1,6 +1,16 @@
 import { molarMass } from '../chemistry/index.js';
 import { alkaliCautions } from '../lye/index.js';
-import { frozen, noted, readShape, type Decimal, type Fields, type Remark, type Steps } from '../numbers/index.js';
+import {
+  frozen,
+  noted,
+  ONE,
+  readShape,
+  ZERO,
+  type Decimal,
+  type Fields,
+  type Remark,
+  type Steps,
+} from '../numbers/index.js';
 import {
   mapEnds,
   readAlkaliContent,
@@ -26,6 +36,8 @@ import {
   type MeasuredFreeCausticGiven,
   type Measurement,
 } from './measured.js';
+import { AMINE_READS_AS_ALKALI } from './notes.js';
+import { readFlag } from './readFlag.js';
 
 /** Input of {@link correctFreeAlkali}. */
 export interface CorrectFreeAlkaliInput {
@@ -42,6 +54,8 @@ export interface CorrectFreeAlkaliInput {
   /** Free caustic that no dose may fall below, with 95 % confidence; none at all unless stated. */
   readonly notBelow?: AlkaliContentInput;
   readonly corrector: Corrector;
+  /** Whether the soap holds triethanolamine, which acid takes as well, so that nothing is dosed; not unless stated. */
+  readonly triethanolamine?: boolean;
 }
 
 /** Result of {@link correctFreeAlkali}. */
@@ -56,13 +70,17 @@ export interface CorrectFreeAlkaliResult {
     readonly target: AlkaliContent;
     readonly notBelow: AlkaliContent;
     readonly corrector: CorrectorGiven;
+    readonly triethanolamine: boolean;
   };
   readonly decision: CorrectionDecision;
   /** Free caustic in the batch, as NaOH, by the likely figure. */
   readonly freeCaustic: Mass;
   /** Corrector to add now. */
   readonly add: Mass;
-  /** Corrector that the likely figure asks for beyond that: only when another test asks for it too. */
+  /**
+   * Corrector that the likely figure asks for beyond that: only when another test asks for it too. Where it is too much to
+   * correct, all that it would take, to show how much that is.
+   */
   readonly left: Mass;
   /** Free caustic once it has been added and has reacted. */
   readonly leaves: Estimate<AlkaliContent>;
@@ -89,14 +107,19 @@ export interface CorrectFreeAlkaliResult {
  * against the strongest corrector allows no more than ends at `notBelow`. The smaller is added; `left` waits for another test.
  *
  * One test cannot tell caustic that has not yet reacted from excess: without `reactionComplete`, two tests an hour of heat
- * apart that agree within `1.96·√(u² + u²)`, nothing is added. Carbonate is not counted; acid takes it up once the caustic is gone.
+ * apart that agree within `d = 1.96·√(u² + u²)`, nothing is added. A fall of d would not be seen, so that d may be no more than a
+ * quarter of what is there (a convention): surer tests are asked for. Carbonate is not counted; acid takes it up once the
+ * caustic is gone.
+ *
+ * Conventions: a dose over 3 % of the batch, or that leaves over 1 % of salts, is large and has a caution; over 10 % or 3 % it is
+ * too much to correct. A target that is met within the uncertainty leaves nothing to add; one above that is refused.
  *
  * Source: stoichiometry; atomic weights IUPAC 2021; a fat's own sources in `basis`.
  *
  * @param input - the batch, what was measured in it, the target and the corrector
  * @returns grams to add now, what they leave and change; cautions
- * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a target above what was measured, a sample above
- * the batch), `infeasible` (a wax) and the faults of a fat or quantity
+ * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a target above what was measured with its
+ * uncertainty, a sample above the batch, an uncertainty of 0), `infeasible` (a wax) and the faults of a fat or quantity
  *
  * @example
  * ```ts
@@ -117,7 +140,7 @@ export function correctFreeAlkali(input: CorrectFreeAlkaliInput): CorrectFreeAlk
   return correctFreeAlkaliSteps(input);
 }
 
-const KEYS = ['batch', 'alkali', 'measured', 'reactionComplete', 'target', 'notBelow', 'corrector'];
+const KEYS = ['batch', 'alkali', 'measured', 'reactionComplete', 'target', 'notBelow', 'corrector', 'triethanolamine'];
 
 /** The kernel, with room for the working. */
 export function correctFreeAlkaliSteps(input: CorrectFreeAlkaliInput, steps?: Steps): CorrectFreeAlkaliResult {
@@ -127,8 +150,9 @@ export function correctFreeAlkaliSteps(input: CorrectFreeAlkaliInput, steps?: St
   const measured = readMeasuredFreeCaustic('measured', fields['measured'], batch);
   const completion = readCompletion(fields['reactionComplete'], batch);
   const found = measured.freeCausticAlkali.percentNaoh;
-  const aims = readAims(fields, found, readAlkaliContent);
+  const aims = readAims(fields, measurementOf(measured), readAlkaliContent);
   const corrector = readCorrector('corrector', fields['corrector']);
+  const triethanolamine = readFlag('triethanolamine', fields['triethanolamine']);
 
   const freeCaustic = noted(steps, 'free caustic as NaOH', 'w·m', 'g', found.times(batch).div(100));
   const { decision, add, left, leaves, notes, cautions } = corrected(
@@ -139,6 +163,8 @@ export function correctFreeAlkaliSteps(input: CorrectFreeAlkaliInput, steps?: St
       earlier: completion && { measured: measurementOf(completion.earlier), apart: completion.apart },
       perMol: molarMass('NaOH').times(100),
       perGram: corrector.perGram,
+      saltsPerGram: corrector.changes(ONE, cation).salts ?? ZERO,
+      blind: triethanolamine ? AMINE_READS_AS_ALKALI : undefined,
     },
     steps,
   );
@@ -153,6 +179,7 @@ export function correctFreeAlkaliSteps(input: CorrectFreeAlkaliInput, steps?: St
       target: content(aims.target),
       notBelow: content(aims.notBelow),
       corrector: corrector.given,
+      triethanolamine,
     }),
     decision,
     freeCaustic: frozen({ g: freeCaustic }),
@@ -168,7 +195,7 @@ export function correctFreeAlkaliSteps(input: CorrectFreeAlkaliInput, steps?: St
       TEST_BEFORE_SKIN,
     ),
     basis: frozen<readonly SourceId[]>([
-      ...new Set<SourceId>(['iupac-2021', 'ghs-naoh', 'common-practice', ...corrector.basis]),
+      ...new Set<SourceId>(['iupac-2021', 'ghs-naoh', 'common-practice', 'laurate-convention', ...corrector.basis]),
     ]),
     edition: EDITION,
   });

@@ -8,7 +8,7 @@ import {
   type Alkali,
   type AlkaliSource,
 } from '../lye/index.js';
-import { frozen, readShape, type Decimal, type Remark, type Steps } from '../numbers/index.js';
+import { frozen, readShape, ZERO, type Decimal, type Remark, type Steps } from '../numbers/index.js';
 import {
   mapEnds,
   readMass,
@@ -23,6 +23,8 @@ import { TEST_BEFORE_SKIN } from './cautions.js';
 import { readAddedLye, lyeChanges } from './addedLye.js';
 import { changesFrom, type ComponentChange } from './changes.js';
 import { corrected, readAims, type CorrectionDecision } from './corrected.js';
+import { AMINE_READS_AS_ACID } from './notes.js';
+import { readFlag } from './readFlag.js';
 import { readMeasuredValue, type Completion, type CompletionGiven } from './measured.js';
 import {
   readMeasuredSuperfat,
@@ -44,6 +46,8 @@ export interface CorrectSuperfatInput {
   readonly notBelow?: SaponificationValueInput;
   /** The alkali to add, with its assay or strength. */
   readonly lye: { readonly alkali: Alkali } & AlkaliSource;
+  /** Whether the soap holds triethanolamine, whose soap is titrated as free acid, so that nothing is dosed; not unless stated. */
+  readonly triethanolamine?: boolean;
 }
 
 /** Result of {@link correctSuperfat}. */
@@ -57,11 +61,15 @@ export interface CorrectSuperfatResult {
     readonly target: SaponificationValue;
     readonly notBelow: SaponificationValue;
     readonly lye: { readonly alkali: Alkali } & AlkaliSource;
+    readonly triethanolamine: boolean;
   };
   readonly decision: CorrectionDecision;
   /** Lye to add now. */
   readonly add: Mass;
-  /** Lye that the likely figure asks for beyond that: only when another test asks for it too. */
+  /**
+   * Lye that the likely figure asks for beyond that: only when another test asks for it too. Where it is too much to
+   * correct, all that it would take, to show how much that is.
+   */
   readonly left: Mass;
   /** What is free once it has been added and has reacted. */
   readonly leaves: Estimate<SaponificationValue>;
@@ -92,14 +100,14 @@ const COUNTED_AS_OLEIC: Remark = /* @__PURE__ */ frozen({
  * strongest lye, allows no more than ends at `notBelow`: no dose leaves free caustic. `left` waits for another test.
  *
  * Without two tests an hour of heat apart that agree nothing is added: fat that is free beside free caustic wants heat, not lye.
- * Carbonate of the lye is not counted.
+ * Carbonate of the lye is not counted. When two tests agree, and when a dose is large or too much, is decided as there.
  *
  * Source: stoichiometry; atomic weights IUPAC 2021.
  *
  * @param input - the batch, what was measured free in it, the target and the lye
  * @returns grams to add now, what they leave and change; cautions
- * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a target above what was measured, a sample above
- * the batch) and the faults of a source or quantity
+ * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a target above what was measured with its
+ * uncertainty, a sample above the batch, an uncertainty of 0) and the faults of a source or quantity
  *
  * @example
  * ```ts
@@ -118,7 +126,7 @@ export function correctSuperfat(input: CorrectSuperfatInput): CorrectSuperfatRes
   return correctSuperfatSteps(input);
 }
 
-const KEYS = ['batch', 'measured', 'reactionComplete', 'target', 'notBelow', 'lye'];
+const KEYS = ['batch', 'measured', 'reactionComplete', 'target', 'notBelow', 'lye', 'triethanolamine'];
 
 /** The kernel, with room for the working. */
 export function correctSuperfatSteps(input: CorrectSuperfatInput, steps?: Steps): CorrectSuperfatResult {
@@ -126,8 +134,9 @@ export function correctSuperfatSteps(input: CorrectSuperfatInput, steps?: Steps)
   const batch = readMass('batch', fields['batch'], { min: '1e-3' });
   const measured = readMeasuredSuperfat('measured', fields['measured'], batch);
   const completion = readSuperfatCompletion(fields['reactionComplete'], batch, measured.kind);
-  const aims = readAims(fields, measured.measurement.value, readMeasuredValue);
+  const aims = readAims(fields, measured.measurement, (path, value) => readMeasuredValue(path, value));
   const lye = readAddedLye(fields['lye']);
+  const triethanolamine = readFlag('triethanolamine', fields['triethanolamine']);
 
   const hydroxide = hydroxideMolarMass(lye.alkali);
   const { decision, add, left, leaves, notes, cautions } = corrected(
@@ -138,6 +147,8 @@ export function correctSuperfatSteps(input: CorrectSuperfatInput, steps?: Steps)
       earlier: completion && { measured: completion.measured.measurement, apart: completion.given.apart },
       perMol: molarMass('KOH').times(1000),
       perGram: mapEnds(lye.source.hydroxide, (share) => share.div(hydroxide)),
+      saltsPerGram: ZERO,
+      blind: triethanolamine ? AMINE_READS_AS_ACID : undefined,
     },
     steps,
   );
@@ -152,6 +163,7 @@ export function correctSuperfatSteps(input: CorrectSuperfatInput, steps?: Steps)
       target: value(aims.target),
       notBelow: value(aims.notBelow),
       lye: frozen({ alkali: lye.alkali, ...lye.source.given }),
+      triethanolamine,
     }),
     decision,
     add: frozen({ g: add }),
@@ -177,4 +189,5 @@ const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>([
   'iso-660',
   'ghs-naoh',
   'common-practice',
+  'laurate-convention',
 ]);

@@ -52,6 +52,10 @@ const SLOW_FAT: Remark = /* @__PURE__ */ frozen({
   code: 'fat-takes-time',
   text: 'A fat takes up caustic as slowly as in the pot: heat and an hour before the next test. A fatty acid does so at once.',
 });
+const STRONGER_THAN_DISSOLVES: Remark = /* @__PURE__ */ frozen({
+  code: 'acid-stronger-than-dissolves',
+  text: 'Water at 20 °C dissolves citric acid to 59 % (65 % as monohydrate): a stronger solution stays partly solid, and what is poured of it is weaker. Dilute it, or weigh the solid by its assay.',
+});
 const LACTIC_HOLDS_ANHYDRIDES: Remark = /* @__PURE__ */ frozen({
   code: 'lactic-acid-anhydrides',
   text: 'Strong lactic acid holds anhydrides, which take caustic only when warm: its strength is that after saponification, as the certificate should say.',
@@ -116,7 +120,7 @@ function readAcid(path: string, fields: Readonly<Record<string, unknown>>): Read
   const share = readRanged(`${path}.${key}`, fields[key], (at, part) =>
     readPercent(at, part, { above: 0, min: '0.01', max: 100 }),
   );
-  const { formula, crystalWater, takes } = correctingAcids[acid];
+  const { formula, crystalWater, takes, dissolvesTo } = correctingAcids[acid];
   const water = molarMass('H2O');
   const pure = molarMass(formula);
   const asSold = pure.plus(water.times(crystalWater));
@@ -139,7 +143,10 @@ function readAcid(path: string, fields: Readonly<Record<string, unknown>>): Read
         other: isSolid ? rest : ZERO,
       };
     },
-    notes: acid === 'lactic' ? [LACTIC_HOLDS_ANHYDRIDES] : [],
+    notes: [
+      ...(acid === 'lactic' ? [LACTIC_HOLDS_ANHYDRIDES] : []),
+      ...(!isSolid && dissolvesTo !== undefined && share.high.gt(dissolvesTo) ? [STRONGER_THAN_DISSOLVES] : []),
+    ],
     basis: [],
     given: frozen(isSolid ? { acid, assay: shown } : { acid, strength: shown }),
   };

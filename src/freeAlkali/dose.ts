@@ -67,7 +67,8 @@ export function doseOf({ batch, found, target, bound, perGram }: Correction, ste
     leaves: {
       // where a dose was made to end, it ends: the sums would miss it by their last digit
       low: add.eq(safe) && found.low.gt(bound) ? bound : contentAfter(found.low, add, batch, perGram.high),
-      likely: add.eq(whole) ? target : contentAfter(found.likely, add, batch, perGram.likely),
+      likely:
+        add.eq(whole) && found.likely.gt(target) ? target : contentAfter(found.likely, add, batch, perGram.likely),
       high: contentAfter(found.high, add, batch, perGram.low),
     },
   };

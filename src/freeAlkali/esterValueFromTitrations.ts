@@ -1,10 +1,11 @@
-import { frozen, noted, readFields, readShape, refuse, ZERO, type Decimal, type Steps } from '../numbers/index.js';
+import { frozen, noted, readShape, refuse, ZERO, type Decimal, type Steps } from '../numbers/index.js';
 import {
   readSaponificationValue,
   type SaponificationValue,
   type SaponificationValueInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
+import { readTest } from './measured.js';
 
 /** Input of {@link esterValueFromTitrations}; the results of the two titrations fit as they are. */
 export interface EsterValueFromTitrationsInput {
@@ -72,8 +73,13 @@ export function esterValueFromTitrationsSteps(
   steps?: Steps,
 ): EsterValueFromTitrationsResult {
   const fields = readShape('input', input, ['saponification', 'acid']);
-  const whole = readFields('saponification', fields['saponification']);
-  const part = readFields('acid', fields['acid']);
+  const whole = readTest(
+    'saponification',
+    fields['saponification'],
+    ['saponificationValue', 'standardUncertainty'],
+    ['saponificationValueFromTitration'],
+  );
+  const part = readTest('acid', fields['acid'], ['acidValue', 'standardUncertainty'], ['acidValueFromTitration']);
   const read = (path: string, value: unknown): Decimal => readSaponificationValue(path, value, ANY_VALUE);
   const optional = (path: string, value: unknown): Decimal => (value === undefined ? ZERO : read(path, value));
   const saponificationValue = read('saponification.saponificationValue', whole['saponificationValue']);

@@ -1,5 +1,5 @@
 import { hydroxideMolarMass, alkaliCautions } from '../lye/index.js';
-import { Decimal, frozen, noted, readShape, refuse, type Remark, type Steps } from '../numbers/index.js';
+import { frozen, noted, readShape, refuse, type Decimal, type Remark, type Steps } from '../numbers/index.js';
 import {
   readAcidity,
   type Acidity,
@@ -9,7 +9,9 @@ import {
   type TemperatureInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { LOW_PH_IS_NOT_SAFE, NOT_SHOWN_BELOW, PH_IS_NO_ASSAY, TEST_BEFORE_SKIN } from './cautions.js';
+import { CAUSTIC_NOT_RULED_OUT, LOW_PH_IS_NOT_SAFE, PH_IS_NO_ASSAY, TEST_BEFORE_SKIN } from './cautions.js';
+import { anySoapAtMost, capAtMost } from './data/ph.js';
+import { AMINE_READS_AS_ALKALI } from './notes.js';
 import { readFlag } from './readFlag.js';
 import {
   causticFreeBand,
@@ -30,7 +32,7 @@ export interface FreeAlkaliBehindPhInput {
   readonly reading: AcidityInput;
   /** How far the reading may be off, either way: a strip in soap 0.5 to 1, a meter checked with buffers 0.1. */
   readonly error: AcidityInput;
-  /** What it was read in; a reading on a wet bar tells nothing. */
+  /** What it was read in; a reading on a wet bar tells nothing, unless it is above what any soap shows. */
   readonly on: SoapSolutionInput | 'wet-bar';
   /** 10 to 50 °C. */
   readonly temperature: TemperatureInput;
@@ -53,7 +55,7 @@ export interface FreeAlkaliBehindPhResult {
     readonly triethanolamine: boolean;
   };
   readonly finding: PhFinding;
-  /** Free caustic of the soap as weighed is no more than this, if the reading is right; none told of a wet bar. */
+  /** Free caustic of the soap as weighed is no more than this, if the reading is right; not of a wet bar, nor above 10 %. */
   readonly atMost?: AlkaliContent;
   /** What soap without caustic has at this dilution. */
   readonly band?: PhBand;
@@ -84,17 +86,25 @@ const MEANINGS: Readonly<Record<PhFinding, Remark>> = {
   ),
   'as-soap': /* @__PURE__ */ note(
     'as-soap-without-caustic',
-    'As soap has it, with no caustic or with a little: the reading cannot tell which.',
+    'As soap shows, with no caustic or with a little: the reading cannot tell which.',
   ),
   'above-soap': /* @__PURE__ */ note(
     'higher-than-soap',
-    'Higher than soap without caustic has it: free caustic, carbonate or silicate. Titrate.',
+    'Higher than soap shows without caustic: free caustic, carbonate or silicate. Titrate.',
   ),
   'cannot-tell': /* @__PURE__ */ note(
     'reading-tells-nothing',
-    'On a wet bar the dilution is not known, and triethanolamine makes a pH of its own: dissolve 1 g in 100 mL, or titrate.',
+    'On a wet bar the dilution is not known: dissolve 1 g in 100 mL, or titrate.',
   ),
 };
+const ABOVE_ANY_SOAP: Remark = /* @__PURE__ */ note(
+  'higher-than-any-soap',
+  'Higher than any soap shows without caustic, whatever the dilution (11.5, a convention).',
+);
+const NO_CAP: Remark = /* @__PURE__ */ note(
+  'no-cap',
+  'A reading so high, with its error, puts no cap worth the name on the caustic: it would be over 10 % (a convention).',
+);
 
 /**
  * How much free caustic a pH can have behind it, at most.
@@ -102,7 +112,8 @@ const MEANINGS: Readonly<Record<PhFinding, Remark>> = {
  * Formula: charges balance, `f + S = [OH⁻] + [A⁻]` with all soap S at most whole, so free caustic f is no more than [OH⁻]:
  * `w ≤ 100·10^(pH + δ − pKw)/γ·M(NaOH)/c`, with δ the error of the reading, γ by Davies, c the soap as weighed (g/L). It is a cap and
  * no measurement: soap makes hydroxide of its own, and carbonic acid of the air takes some away. The finding compares the
- * reading, with its error, with what soap without caustic has (`soapSolutionPhFrom`).
+ * reading, with its error, with what soap without caustic shows (`soapSolutionPhFrom`). Above pH 11.5 no soap does, so that this
+ * much can be told of a wet bar and of triethanolamine too. A cap over 10 % is left out. Both are conventions.
  *
  * Validity: as there; a solution fresh from boiled water.
  *
@@ -137,7 +148,9 @@ export function freeAlkaliBehindPhSteps(input: FreeAlkaliBehindPhInput, steps?: 
   const triethanolamine = readFlag('triethanolamine', fields['triethanolamine']);
   const solution = readOn(fields['on']);
   const behind = solution === undefined ? undefined : behindReading(reading, error, solution, temperature, steps);
-  const finding = triethanolamine || behind === undefined ? 'cannot-tell' : behind.finding;
+  const aboveAny = reading.minus(error).gt(anySoapAtMost);
+  const told = triethanolamine || behind === undefined ? 'cannot-tell' : behind.finding;
+  const finding = aboveAny ? 'above-soap' : told;
   return frozen({
     by: 'freeAlkaliBehindPh',
     given: frozen({
@@ -148,11 +161,17 @@ export function freeAlkaliBehindPhSteps(input: FreeAlkaliBehindPhInput, steps?: 
       triethanolamine,
     }),
     finding,
-    ...(behind === undefined ? {} : { atMost: behind.atMost, band: behind.band }),
-    notes: frozen([MEANINGS[finding]]),
+    ...(behind?.atMost === undefined ? {} : { atMost: behind.atMost }),
+    ...(behind === undefined ? {} : { band: behind.band }),
+    notes: frozen([
+      ...(finding === 'cannot-tell' && solution !== undefined ? [] : [MEANINGS[finding]]),
+      ...(aboveAny ? [ABOVE_ANY_SOAP] : []),
+      ...(triethanolamine ? [AMINE_READS_AS_ALKALI] : []),
+      ...(behind !== undefined && behind.atMost === undefined ? [NO_CAP] : []),
+    ]),
     cautions: alkaliCautions(
-      ...(finding === 'above-soap' ? [NOT_SHOWN_BELOW] : []),
-      ...(finding === 'as-soap' ? [] : [LOW_PH_IS_NOT_SAFE]),
+      ...(finding === 'above-soap' ? [CAUSTIC_NOT_RULED_OUT] : []),
+      ...(finding === 'below-soap' || finding === 'cannot-tell' ? [LOW_PH_IS_NOT_SAFE] : []),
       PH_IS_NO_ASSAY,
       TEST_BEFORE_SKIN,
     ),
@@ -162,7 +181,7 @@ export function freeAlkaliBehindPhSteps(input: FreeAlkaliBehindPhInput, steps?: 
 }
 
 interface Behind {
-  readonly atMost: AlkaliContent;
+  readonly atMost: AlkaliContent | undefined;
   readonly band: PhBand;
   readonly finding: PhFinding;
 }
@@ -178,18 +197,13 @@ function behindReading(
   const molar = hydroxideAt(reading.plus(error), pKw, solution);
   noted(steps, 'hydroxide in the solution, at most', '10^(pH + δ − pKw)/γ', 'mol/L', molar);
   const share = molar.times(hydroxideMolarMass('naoh')).times(100).div(solution.gramsPerLitre);
-  const percentNaoh = noted(
-    steps,
-    'free caustic, at most',
-    '100·[OH⁻]·M(NaOH)/c',
-    'percent NaOH',
-    Decimal.min(share, 100),
-  );
+  const isCap = share.lte(capAtMost);
+  if (isCap) noted(steps, 'free caustic, at most', '100·[OH⁻]·M(NaOH)/c', 'percent NaOH', share);
   const band = causticFreeBand(solution, pKw);
   const below = reading.plus(error).lt(band.low.pH);
   const above = reading.minus(error).gt(band.high.pH);
   return {
-    atMost: frozen({ percentNaoh }),
+    atMost: isCap ? frozen({ percentNaoh: share }) : undefined,
     band,
     finding: below ? 'below-soap' : above ? 'above-soap' : 'as-soap',
   };

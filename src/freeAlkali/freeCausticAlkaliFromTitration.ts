@@ -62,8 +62,8 @@ const BOIL_SHORTLY: Remark = /* @__PURE__ */ frozen({
  *
  * @param input - sample and volume, or readings; the acid in eq/L; blank and uncertainties as far as they are known
  * @returns percent NaOH of the soap as weighed
- * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a reading below the blank) and the faults
- * of a quantity
+ * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a reading below the blank by more than
+ * readings scatter; within that nothing was found, and a note says so) and the faults of a quantity
  *
  * @example
  * ```ts

@@ -17,6 +17,7 @@ import {
   type MeasuredFreeCaustic,
   type MeasuredFreeCausticGiven,
 } from './measured.js';
+import { AMINE_READS_AS_ALKALI } from './notes.js';
 import { readFlag } from './readFlag.js';
 
 /** Input of {@link judgeFreeAlkali}. */
@@ -63,10 +64,6 @@ export interface JudgeFreeAlkaliResult {
   readonly edition: string;
 }
 
-const TELLS_NOTHING_OF_AMINE: Remark = /* @__PURE__ */ frozen({
-  code: 'triethanolamine-reads-as-alkali',
-  text: 'Triethanolamine takes acid as well: a titration does not tell it from caustic.',
-});
 const LIMIT_WITHIN_UNCERTAINTY: Remark = /* @__PURE__ */ frozen({
   code: 'limit-within-uncertainty',
   text: 'The limit lies within the uncertainty of the test: a larger sample, more readings or a better titrant can tell.',
@@ -131,7 +128,7 @@ export function judgeFreeAlkaliSteps(input: JudgeFreeAlkaliInput, steps?: Steps)
     freeCausticAlkali: frozen({ low: content(low), likely: content(likely), high: content(high) }),
     limit: content(atMost),
     notes: frozen([
-      ...(triethanolamine ? [TELLS_NOTHING_OF_AMINE] : []),
+      ...(triethanolamine ? [AMINE_READS_AS_ALKALI] : []),
       ...(verdict === 'cannot-tell' && !triethanolamine ? [LIMIT_WITHIN_UNCERTAINTY] : []),
       ...(row === undefined
         ? []

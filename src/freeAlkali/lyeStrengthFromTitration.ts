@@ -55,8 +55,8 @@ const CARBONATE_READS_AS_LYE: Remark = /* @__PURE__ */ frozen({
  *
  * @param input - the alkali; sample and volume, or readings; the acid in eq/L
  * @returns percent by mass; `range` is what `planLye` and `dilutedLye` take
- * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a reading below the blank, or more than 110
- * percent) and the faults of a quantity
+ * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` (a reading below the blank by more than
+ * readings scatter, or more than 110 percent) and the faults of a quantity
  *
  * @example
  * ```ts

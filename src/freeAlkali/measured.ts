@@ -1,4 +1,14 @@
-import { readFields, refuse, ZERO, frozen, type Decimal } from '../numbers/index.js';
+import {
+  frozen,
+  readFields,
+  readShape,
+  readWord,
+  refuse,
+  ZERO,
+  type Decimal,
+  type Fields,
+  type Limits,
+} from '../numbers/index.js';
 import {
   readAlkaliContent,
   readMass,
@@ -56,15 +66,32 @@ function notTooFine(path: string, content: Decimal): Decimal {
   return content;
 }
 
-/** Reads a free caustic that was measured, with its sample if told; other fields of a result are let by. */
+/** No test is without uncertainty: with none, a verdict and a dose would be surer than any burette is. */
+const SOME: Limits = { above: 0 };
+
+/**
+ * Reads the fields of a test: of a result, which says by what, those that are wanted; of an object of the caller's none but
+ * those.
+ */
+export function readTest(path: string, value: unknown, keys: readonly string[], by: readonly string[]): Fields {
+  const fields = readFields(path, value);
+  if (fields['by'] === undefined) return readShape(path, value, keys);
+  readWord(`${path}.by`, fields['by'], by);
+  return fields;
+}
+
+/** Reads a free caustic that was measured, with its sample if told. */
 export function readMeasuredFreeCaustic(path: string, value: unknown, batch?: Decimal): MeasuredFreeCausticGiven {
-  const { freeCausticAlkali, standardUncertainty, sample } = readFields(path, value);
-  const content = (key: string, came: unknown): AlkaliContent =>
-    frozen({ percentNaoh: notTooFine(`${path}.${key}`, readAlkaliContent(`${path}.${key}`, came)) });
+  const keys = ['freeCausticAlkali', 'standardUncertainty', 'sample'] as const;
+  const fields = readTest(path, value, keys, ['freeCausticAlkaliFromTitration']);
+  const content = (key: (typeof keys)[number], limits: Limits): AlkaliContent => {
+    const at = `${path}.${key}`;
+    return frozen({ percentNaoh: notTooFine(at, readAlkaliContent(at, fields[key], { max: 100, ...limits })) });
+  };
   return frozen({
-    freeCausticAlkali: content('freeCausticAlkali', freeCausticAlkali),
-    standardUncertainty: content('standardUncertainty', standardUncertainty),
-    ...readSample(path, sample, batch),
+    freeCausticAlkali: content('freeCausticAlkali', { min: 0 }),
+    standardUncertainty: content('standardUncertainty', SOME),
+    ...readSample(path, fields['sample'], batch),
   });
 }
 
@@ -79,8 +106,13 @@ export function readSample(path: string, sample: unknown, batch?: Decimal): { re
 }
 
 /** Reads a free acid or fat that was measured, mg KOH per gram; so much no soap holds. */
-export function readMeasuredValue(path: string, value: unknown): Decimal {
-  return notTooFine(path, readSaponificationValue(path, value, { min: 0, max: 300 }));
+export function readMeasuredValue(path: string, value: unknown, limits: Limits = { min: 0 }): Decimal {
+  return notTooFine(path, readSaponificationValue(path, value, { max: 300, ...limits }));
+}
+
+/** Reads its standard uncertainty. */
+export function readValueUncertainty(path: string, value: unknown): Decimal {
+  return readMeasuredValue(path, value, SOME);
 }
 
 /** Reads two measurements with heat between them. */
@@ -96,14 +128,18 @@ export function limitsOf({ value, uncertainty }: Measurement): Estimate<Decimal>
 }
 
 /** What two measurements an hour of heat apart say of the reaction. */
-export type ReactionState = 'complete' | 'still-changing' | 'not-shown';
+export type ReactionState = 'complete' | 'still-changing' | 'too-coarse' | 'not-shown';
 
 /** How long soap is heated between two tests that are to show that nothing moves, min: common practice. */
 const APART = 60;
 
+/** The greatest fall that two tests may fail to show, as a share of what is there: a convention of this library. */
+const HIDDEN_AT_MOST = '0.25';
+
 /**
  * Whether a reaction is over: two measurements, an hour of heat apart at least, that agree within their uncertainty,
- * `|a − b| ≤ 1.96·√(u² + u²)`.
+ * `|a − b| ≤ d` with `d = 1.96·√(u² + u²)`, and are sure enough for it to mean something: a fall of d would not be seen, and
+ * it may be no more than a quarter of what is there now.
  */
 export function reactionState(
   later: Measurement,
@@ -111,6 +147,7 @@ export function reactionState(
   apart: Time | undefined,
 ): ReactionState {
   if (earlier === undefined || apart === undefined || apart.minutes.lt(APART)) return 'not-shown';
-  const agreed = later.uncertainty.pow(2).plus(earlier.uncertainty.pow(2)).sqrt().times(TWO_SIDED);
-  return later.value.minus(earlier.value).abs().lte(agreed) ? 'complete' : 'still-changing';
+  const hidden = later.uncertainty.pow(2).plus(earlier.uncertainty.pow(2)).sqrt().times(TWO_SIDED);
+  if (later.value.minus(earlier.value).abs().gt(hidden)) return 'still-changing';
+  return hidden.gt(later.value.times(HIDDEN_AT_MOST)) ? 'too-coarse' : 'complete';
 }

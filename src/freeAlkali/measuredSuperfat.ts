@@ -1,6 +1,14 @@
-import { frozen, readFields, readShape, refuse, type Decimal } from '../numbers/index.js';
+import { frozen, readShape, refuse, type Decimal } from '../numbers/index.js';
 import type { Mass, MassInput, OneChoice, SaponificationValue, SaponificationValueInput } from '../quantities/index.js';
-import { readApart, readMeasuredValue, readSample, type CompletionGiven, type Measurement } from './measured.js';
+import {
+  readApart,
+  readMeasuredValue,
+  readSample,
+  readTest,
+  readValueUncertainty,
+  type CompletionGiven,
+  type Measurement,
+} from './measured.js';
 
 /**
  * What a soap holds free, mg KOH to one gram of soap: its acid alone (`acidValue`), or fat and acid together by a second
@@ -36,12 +44,17 @@ export interface ReadMeasured {
 
 /** Reads what was measured free in a soap. */
 export function readMeasuredSuperfat(path: string, value: unknown, batch: Decimal): ReadMeasured {
-  const fields = readFields(path, value);
+  const fields = readTest(
+    path,
+    value,
+    [...KINDS, 'standardUncertainty', 'sample'],
+    ['acidValueFromTitration', 'saponificationValueFromTitration'],
+  );
   const [kind, second] = KINDS.filter((one) => fields[one] !== undefined);
   if (kind === undefined) return refuse('missing', path, KINDS.join(' or '), 'neither');
   if (second !== undefined) refuse('bad-shape', path, `either ${KINDS.join(' or ')}`, 'both');
   const found = readMeasuredValue(`${path}.${kind}`, fields[kind]);
-  const uncertainty = readMeasuredValue(`${path}.standardUncertainty`, fields['standardUncertainty']);
+  const uncertainty = readValueUncertainty(`${path}.standardUncertainty`, fields['standardUncertainty']);
   const content = frozen({ mgKohPerG: found });
   return {
     kind,

@@ -14,24 +14,31 @@ import {
   type MeasuredFreeCaustic,
   type MeasuredFreeCausticGiven,
 } from './measured.js';
+import { AMINE_READS_AS_ALKALI } from './notes.js';
+import { readFlag } from './readFlag.js';
 
 /** Input of {@link soapStateFromTest}: what was charged, as `superfatFromLye` takes it, and what the test found. */
 export interface SoapStateFromTestInput extends SuperfatFromLyeInput {
   /** A result of `freeCausticAlkaliFromTitration`, or content and standard uncertainty. */
   readonly measured: MeasuredFreeCaustic;
+  /** Whether the soap holds triethanolamine, which acid takes as well; not unless stated. */
+  readonly triethanolamine?: boolean;
 }
 
 /**
  * What a test says of the reaction: caustic that no lot leaves, so that it still goes on; caustic within what lots leave,
- * which may be excess or not yet have reacted; less than any lot leaves.
+ * which may be excess or not yet have reacted; less than any lot leaves; or none that the test can tell from nothing.
  */
-export type SoapState = 'still-reacting' | 'cannot-tell' | 'less-than-any-lot-leaves';
+export type SoapState = 'still-reacting' | 'cannot-tell' | 'less-than-any-lot-leaves' | 'none-found';
 
 /** Result of {@link soapStateFromTest}. */
 export interface SoapStateFromTestResult {
   readonly by: 'soapStateFromTest';
   /** The inputs as read. */
-  readonly given: SuperfatFromLyeResult['given'] & { readonly measured: MeasuredFreeCausticGiven };
+  readonly given: SuperfatFromLyeResult['given'] & {
+    readonly measured: MeasuredFreeCausticGiven;
+    readonly triethanolamine: boolean;
+  };
   readonly state: SoapState;
   /** Alkali that has been taken up, share of what would split all of the fats. */
   readonly extent: Estimate<Fraction>;
@@ -59,13 +66,18 @@ const EXCESS_OR_UNREACTED: Remark = /* @__PURE__ */ frozen({
   code: 'excess-or-unreacted',
   text: 'So much caustic may be excess, or may not yet have reacted: a second test after an hour of heat tells.',
 });
+const NONE_TO_TELL: Remark = /* @__PURE__ */ frozen({
+  code: 'no-caustic-found',
+  text: 'No caustic was found that the test can tell from nothing: it has all been taken up, or it has turned to carbonate. Whether the fats had enough is not told: titrate the free acid with alkali.',
+});
 
 /**
  * How far the soap in the pot has come, from its free caustic and what was charged.
  *
  * Formula: alkali taken up is `A − f`, with A the hydroxide charged and `f = w·m/(100·M(NaOH))` the free caustic (mol). Its share of
  * the demand D lies between `(A − f)/D(high)` and `min(1, (A − f)/D(low))`: lots, assays and the test's 95 % limits at the end
- * that counts. Soap with superfat ends below 1.
+ * that counts. Soap with superfat ends below 1. With triethanolamine the test is no more than an upper end of the caustic:
+ * the lower end is none, and the state cannot be told.
  *
  * Source: stoichiometry; atomic weights IUPAC 2021; the values' own sources in `basis`.
  *
@@ -91,15 +103,17 @@ export function soapStateFromTest(input: SoapStateFromTestInput): SoapStateFromT
 
 /** The kernel, with room for the working. */
 export function soapStateFromTestSteps(input: SoapStateFromTestInput, steps?: Steps): SoapStateFromTestResult {
-  const { measured: test, ...charge } = readFields('input', input);
+  const { measured: test, triethanolamine: amine, ...charge } = readFields('input', input);
   // the charge is read, and refused, as `superfatFromLye` does
   const charged = superfatFromLyeSteps(charge as unknown as SuperfatFromLyeInput, steps);
   const batch = charged.batch.mass.g;
   const measured = readMeasuredFreeCaustic('measured', test, batch);
-  const limits = limitsOf({
+  const triethanolamine = readFlag('triethanolamine', amine);
+  const found = limitsOf({
     value: measured.freeCausticAlkali.percentNaoh,
     uncertainty: measured.standardUncertainty.percentNaoh,
   });
+  const limits = triethanolamine ? { ...found, low: ZERO } : found;
   const perMol = molarMass('NaOH').times(100);
   const free = mapEnds(limits, (percentNaoh) => percentNaoh.times(batch).div(perMol));
   noted(steps, 'free caustic', 'w·m/(100·M(NaOH))', 'mol', free.likely);
@@ -125,10 +139,10 @@ export function soapStateFromTestSteps(input: SoapStateFromTestInput, steps?: St
   };
   noted(steps, 'demand met at most', '100·min(1, (A − f)/D(low))', 'percent', extent.high.percent);
   noted(steps, 'demand met at least', '100·(A − f)/D(high)', 'percent', extent.low.percent);
-  const [state, note] = stateOf(limits, expected);
+  const [state, note]: Finding = triethanolamine ? ['cannot-tell', AMINE_READS_AS_ALKALI] : stateOf(limits, expected);
   return frozen({
     by: 'soapStateFromTest',
-    given: frozen({ ...charged.given, measured }),
+    given: frozen({ ...charged.given, measured, triethanolamine }),
     state,
     extent: frozen(extent),
     expected,
@@ -139,8 +153,11 @@ export function soapStateFromTestSteps(input: SoapStateFromTestInput, steps?: St
   });
 }
 
-function stateOf(found: Estimate<Decimal>, expected: Estimate<AlkaliContent>): readonly [SoapState, Remark] {
+type Finding = readonly [SoapState, Remark];
+
+function stateOf(found: Estimate<Decimal>, expected: Estimate<AlkaliContent>): Finding {
   if (found.low.gt(expected.high.percentNaoh)) return ['still-reacting', STILL_REACTING];
   if (found.high.lt(expected.low.percentNaoh)) return ['less-than-any-lot-leaves', LESS_THAN_ANY_LOT];
+  if (found.low.isZero()) return ['none-found', NONE_TO_TELL];
   return ['cannot-tell', EXCESS_OR_UNREACTED];
 }

@@ -82,7 +82,7 @@ export function titrated(
       random.div(number).plus(shared).sqrt(),
     ),
     sample: frozen({ g: sum(readings.map(({ grams }) => grams)) }),
-    notes: frozen([...(middle.lt(0) ? [NONE_FOUND] : []), ...(scatters ? [READINGS_SCATTER] : [])]),
+    notes: frozen([...(middle.lte(0) ? [NONE_FOUND] : []), ...(scatters ? [READINGS_SCATTER] : [])]),
   };
 }
 

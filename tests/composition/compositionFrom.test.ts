@@ -337,6 +337,7 @@ describe('compositionFrom: refusals', () => {
     ['soap of no fat', () => compositionFrom({ soap: { by: 'soapFromLye', given: { lye: [] } }, additions: [] }), 'missing', 'soap.given.fats'],
     ['an unknown key', () => compose([], { potmass: { g: 1 } } as never), 'unknown-key', 'input.potmass', 'did you mean "potMass"?'],
     ['both ways of loss', () => compose([], { evaporated: { g: 1 }, potMass: { g: 1 } }), 'bad-shape', 'input'],
+    ['a share of no loss', () => compose([ethanol], { spiritShareOfLoss: { percent: 50 } }), 'missing', 'evaporated', 'for spiritShareOfLoss'],
     ['more gone than there is', () => compose([ethanol], { evaporated: { g: 301 } }), 'infeasible', 'evaporated', 'at most 300.000 g'],
     ['less left than cannot go', () => compose([ethanol], { potMass: { g: 1011 } }), 'infeasible', 'potMass', 'at least 1011.49 g'],
     ['a pot above the charge', () => compose([], { potMass: { g: '1211.6' } }), 'infeasible', 'potMass', 'at most 1211.49 g'],

@@ -122,6 +122,17 @@ describe('batchVolumeOf: worked by hand', () => {
     expect(notes.map(({ code }) => code)).toEqual(['density-of-soap-is-a-convention', 'ideal-mixing']);
   });
 
+  it.each([
+    ['ethanol', 77, false],
+    ['ethanol', 78, true],
+    ['2-propanol', 80, false],
+    ['glycerol', 80, false],
+  ] as const)('%s at %s °C boils: %s', (solvent, celsius, boils) => {
+    const composition = compose({ solvent, mass: { g: 60 }, assay: { percent: 96 } });
+    const { notes } = batchVolumeOf({ composition, temperature: { celsius } });
+    expect(notes.some(({ code }) => code === 'spirit-boils')).toBe(boils);
+  });
+
   it('is greater when warm, and twice as great for twice as much', () => {
     fc.assert(
       fc.property(fc.integer({ min: 15, max: 79 }), (celsius) => {

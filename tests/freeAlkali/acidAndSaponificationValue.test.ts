@@ -100,6 +100,7 @@ describe('refusals', () => {
     ['a titrant of no strength', () => acidValueFromTitration({ ...once, titrant: { eqPerL: 0 } }), 'out-of-range', 'titrant.eqPerL'],
     ['an unknown conventional acid', () => acidityFromTitration({ ...once, as: 'stearic' } as never), 'bad-shape', 'as'],
     ['an acid value above the whole', () => esterValueFromTitrations({ saponification: { saponificationValue: { mgKohPerG: 10 } }, acid: { acidValue: { mgKohPerG: 11 } } }), 'out-of-range', 'acid.acidValue'],
+    ['a field that no titration has', () => esterValueFromTitrations({ saponification: { saponificationValue: { mgKohPerG: 10 } }, acid: { acidValue: { mgKohPerG: 1 }, uncertainty: { mgKohPerG: 1 } } } as never), 'unknown-key', 'acid.uncertainty'],
     ['no acid value', () => esterValueFromTitrations({ saponification: { saponificationValue: { mgKohPerG: 10 } }, acid: {} } as never), 'missing', 'acid.acidValue'],
   ])('%s', (_what, call, code, path) => {
     expect(refusal(call)).toMatchObject({ code, path });

@@ -4,13 +4,14 @@ import { describe, expect, it } from 'vitest';
 import { deviation, Exact, KOH, NAOH } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
-const acid = (mgKohPerG: string | number, uncertainty: string | number = 0) => ({
+// a test has some uncertainty; the least that is read holds a dose back in its twelfth figure
+const acid = (mgKohPerG: string | number, uncertainty: string | number = '1e-12') => ({
   acidValue: { mgKohPerG },
   standardUncertainty: { mgKohPerG: uncertainty },
 });
 const fat = (mgKohPerG: string | number) => ({
   saponificationValue: { mgKohPerG },
-  standardUncertainty: { mgKohPerG: 0 },
+  standardUncertainty: { mgKohPerG: '1e-12' },
 });
 const settled = <M>(measured: M) => ({ measured, reactionComplete: { earlier: measured, apart: { hours: 1 } } });
 const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
@@ -27,7 +28,7 @@ const changed = (input: CorrectSuperfatInput) =>
 describe('correctSuperfat: worked by hand', () => {
   it('0.1 mol of free acid takes 0.1 mol of hydroxide, 8 g of 50 % lye', () => {
     const r = correctSuperfat(base);
-    expect([r.decision, r.add.g.toFixed(10)]).toEqual(['add', '7.9994000000']);
+    expect([r.decision, r.add.g.toFixed(9)]).toEqual(['add-then-test', '7.999400000']);
     expect(changed(base)).toEqual({
       water: '5.8012', // 3.9997 of the lye, 1.8015 of the reaction
       soapSodium: '30.3982', // 0.1 · (282 + 22.990 − 1.008)
@@ -76,6 +77,30 @@ describe('correctSuperfat: worked by hand', () => {
     expect(codes(r.cautions).slice(0, 3)).toEqual(['caustic-burns', 'heat-before-correcting', 'lye-into-hot-soap']);
   });
 
+  it('nothing where the target is met, none into a soap with triethanolamine, none on coarse tests', () => {
+    const decided = (change: Partial<CorrectSuperfatInput>) => {
+      const { decision, add, notes } = correctSuperfat({ ...base, ...change });
+      return [decision, add.g.toString(), notes[0]?.code];
+    };
+    expect(decided({ target: { mgKohPerG: '5.6105' } })).toEqual(['nothing-to-add', '0', 'nothing-to-add']);
+    expect(decided({ triethanolamine: true })).toEqual(['cannot-tell', '0', 'triethanolamine-reads-as-acid']);
+    expect(decided(settled(acid('5.6', '0.6')))).toEqual(['measure-again', '0', 'tests-too-coarse-to-agree']);
+  });
+
+  it('lye over 3 % of the batch has a caution, over 10 % there is none', () => {
+    // 56.105 mg/g take 8 % of lye of 50 %
+    const at = (value: string) => correctSuperfat({ ...base, ...settled(acid(value)) });
+    expect(codes(at('21').cautions)).not.toContain('large-dose');
+    expect(codes(at('21.1').cautions)).toContain('large-dose');
+    expect(at('70.1').decision).toBe('add-then-test');
+    const wild = at('150');
+    expect([wild.decision, wild.add.g.toString(), wild.left.g.toFixed(2)]).toEqual([
+      'too-much-to-correct',
+      '0',
+      '213.87',
+    ]);
+  });
+
   it('takes titrations as they are', () => {
     const test = acidValueFromTitration({ sample: { g: 10 }, titrant: { eqPerL: '0.1' }, volume: { mL: 8 } });
     const r = correctSuperfat({ ...base, ...settled(test), target: { mgKohPerG: 1 } });
@@ -89,7 +114,7 @@ describe('correctSuperfat: laws', () => {
 
   it('what it changes adds up to what was added, and no dose leaves free caustic', () => {
     fc.assert(
-      fc.property(milli(1000, 9000000), milli(1, 50000), milli(0, 500), fc.boolean(), fc.constantFrom<CorrectSuperfatInput['lye']>(base.lye, { alkali: 'koh', solid: { totalAlkali: { percent: 90 }, carbonate: { low: { percent: 0 }, high: { percent: 3 } } } }, { alkali: 'naoh', solid: { hydroxide: { percent: 98 } } }), (g, value, uncertainty, isFat, lye) => {
+      fc.property(milli(1000, 9000000), milli(1, 50000), milli(1, 500), fc.boolean(), fc.constantFrom<CorrectSuperfatInput['lye']>(base.lye, { alkali: 'koh', solid: { totalAlkali: { percent: 90 }, carbonate: { low: { percent: 0 }, high: { percent: 3 } } } }, { alkali: 'naoh', solid: { hydroxide: { percent: 98 } } }), (g, value, uncertainty, isFat, lye) => {
         const measured = isFat ? { ...fat(value), standardUncertainty: { mgKohPerG: uncertainty } } : acid(value, uncertainty);
         const r = correctSuperfat({ batch: { g }, ...settled(measured), target: { mgKohPerG: 0 }, lye });
         const sum = r.changes.reduce((total, { mass }) => total.plus(mass.g.toString()), new Exact(0));
@@ -107,6 +132,10 @@ describe('correctSuperfat: refusals', () => {
     ['a target above what was measured', { target: { mgKohPerG: 6 } }, 'out-of-range', 'target'],
     ['a bound above the target', { notBelow: { mgKohPerG: 1 } }, 'out-of-range', 'notBelow'],
     ['a sample over the batch', { measured: { ...acid(5), sample: { kg: 2 } } }, 'out-of-range', 'measured.sample'],
+    ['a test without uncertainty', { measured: acid(5, 0) }, 'out-of-range', 'measured.standardUncertainty.mgKohPerG'],
+    ['a field that no test has', { measured: { ...acid(5), sampel: { g: 10 } } }, 'unknown-key', 'measured.sampel'],
+    ['a result of another function', { measured: { ...acid(5), by: 'acidityFromTitration' } }, 'bad-shape', 'measured.by'],
+    ['a flag that is none', { triethanolamine: 1 }, 'bad-shape', 'triethanolamine'],
     ['no kind of test', { measured: { standardUncertainty: { mgKohPerG: 1 } } }, 'missing', 'measured'],
     ['two kinds of test', { measured: { ...acid(5), ...fat(5) } }, 'bad-shape', 'measured'],
     ['another kind of test before', { reactionComplete: { earlier: fat(5), apart: { hours: 1 } } }, 'bad-shape', 'reactionComplete.earlier'],

@@ -16,8 +16,9 @@ describe('judgeFreeAlkali: worked by hand', () => {
     ['0.030', '0.0122', 'cannot-tell'], // 0.05007
     ['0.070', '0.012', 'above'], // 0.05026
     ['0.070', '0.0122', 'cannot-tell'], // 0.04993
-    ['0.05', '0', 'below'], // a limit may be reached
-    ['0.0500001', '0', 'above'],
+    ['0.04999999', '1e-9', 'below'],
+    ['0.05', '1e-9', 'cannot-tell'], // at the limit itself no test can tell
+    ['0.05000001', '1e-9', 'above'],
   ])('%s ± %s percent against 0.05: %s', (content, uncertainty, verdict) => {
     expect(judgeFreeAlkali({ measured: measured(content, uncertainty), limit }).verdict).toBe(verdict);
   });
@@ -86,11 +87,12 @@ describe('freeAlkaliLimits', () => {
 
 describe('judgeFreeAlkali: laws', () => {
   const content = fc.integer({ min: 0, max: 4000 }).map((units) => `${String(units)}e-4`);
+  const uncertain = fc.integer({ min: 1, max: 4000 }).map((units) => `${String(units)}e-4`);
   const order = ['below', 'cannot-tell', 'above'];
 
   it('more caustic is never judged better, and more uncertainty never surer', () => {
     fc.assert(
-      fc.property(content, content, content, content, (one, other, uncertainty, more) => {
+      fc.property(content, content, uncertain, content, (one, other, uncertainty, more) => {
         const [less, greater] = Number(one) <= Number(other) ? [one, other] : [other, one];
         const at = (found: string, u: string) => judgeFreeAlkali({ measured: measured(found, u), limit }).verdict;
         expect(order.indexOf(at(less, uncertainty))).toBeLessThanOrEqual(order.indexOf(at(greater, uncertainty)));
@@ -104,6 +106,8 @@ describe('judgeFreeAlkali: laws', () => {
 describe('judgeFreeAlkali: refusals', () => {
   const good = { measured: measured('0.03', '0.01'), limit };
   it.each<[object, string, string]>([
+    [{ measured: measured('0.03', '0') }, 'out-of-range', 'measured.standardUncertainty.percentNaoh'],
+    [{ measured: { ...measured('0.03', '0.01'), result: 1 } }, 'unknown-key', 'measured.result'],
     [{ limit: 'toilet-soap' }, 'bad-shape', 'limit'],
     [{ limit: { percentNaoh: 0 } }, 'out-of-range', 'limit.percentNaoh'],
     [{ limit: { percent: 1 } }, 'unknown-unit', 'limit.percent'],

@@ -44,7 +44,7 @@ describe('soapSolutionPhFrom: worked by hand', () => {
 describe('freeAlkaliBehindPh: worked by hand', () => {
   it('pH 10.05 at 1 %: at most 0.055 % of NaOH', () => {
     const r = behind('10.05', { on: { ...solution, soapContent: { percent: 100 } } });
-    // 10^(10.05 − 13.996)/0.8229 = 1.3761e-4 mol/L, 40 g each, in 10 g
+    // 10^(10.05 − 13.996)/0.8276 = 1.3684e-4 mol/L, 40 g each, in 10 g
     expect(r.atMost?.percentNaoh.toFixed(3)).toBe('0.055');
     expect(r.finding).toBe('as-soap');
     expect(codes(r.cautions)).toContain('ph-is-no-assay');
@@ -61,7 +61,7 @@ describe('freeAlkaliBehindPh: worked by hand', () => {
     ['8', '0.5', 'as-soap', 'as-soap-without-caustic', 'ph-is-no-assay'],
     ['10', '0.2', 'as-soap', 'as-soap-without-caustic', 'ph-is-no-assay'],
     ['11', '0.6', 'as-soap', 'as-soap-without-caustic', 'ph-is-no-assay'],
-    ['11', '0.4', 'above-soap', 'higher-than-soap', 'free-caustic-not-shown-below'],
+    ['11', '0.4', 'above-soap', 'higher-than-soap', 'caustic-not-ruled-out'],
   ])('pH %s ± %s: %s', (pH, error, finding, note, caution) => {
     const r = behind(pH, { error: { pH: error } });
     expect([r.finding, codes(r.notes)[0]]).toEqual([finding, note]);
@@ -72,16 +72,40 @@ describe('freeAlkaliBehindPh: worked by hand', () => {
     const wet = behind(7, { on: 'wet-bar' });
     expect([wet.finding, wet.atMost, wet.band]).toEqual(['cannot-tell', undefined, undefined]);
     expect(codes(wet.cautions)).toContain('low-ph-is-not-safe');
-    expect(behind(11, { triethanolamine: true }).finding).toBe('cannot-tell');
+    const amine = behind(11, { triethanolamine: true });
+    expect([amine.finding, codes(amine.notes)]).toEqual(['cannot-tell', ['triethanolamine-reads-as-alkali']]);
+    expect(codes(wet.notes)).toEqual(['reading-tells-nothing']);
+    const both = behind(9, { on: 'wet-bar', triethanolamine: true });
+    expect(codes(both.notes)).toEqual(['reading-tells-nothing', 'triethanolamine-reads-as-alkali']);
     for (const { text } of [...wet.notes, ...behind(7).notes, ...behind(9).notes]) expect(text).not.toMatch(/\bsafe\b/);
   });
 
-  it('never more than all of it', () => {
-    expect(behind(14).atMost?.percentNaoh.toString()).toBe('100');
+  it('above what any soap shows it is said whatever the dilution, and to keep it off skin', () => {
+    for (const change of [{}, { on: 'wet-bar' }, { triethanolamine: true }, { on: 'wet-bar', triethanolamine: true }] as const) {
+      const r = behind(14, { error: { pH: '0.5' }, ...change });
+      expect(r.finding).toBe('above-soap');
+      expect(codes(r.notes).slice(0, 2)).toEqual(['higher-than-soap', 'higher-than-any-soap']);
+      expect(codes(r.cautions)[1]).toBe('caustic-not-ruled-out');
+      expect(codes(r.cautions)).not.toContain('low-ph-is-not-safe');
+    }
+    expect(behind('12', { error: { pH: '0.5' }, on: 'wet-bar' }).finding).toBe('cannot-tell'); // 11.5 itself
+    // the band itself stays below that, however strong and cold the solution
+    const coldest = soapSolutionPhFrom({ soap: { g: 100 }, solution: { L: 1 }, temperature: { celsius: 10 } });
+    expect(coldest.ph.high.pH.toFixed(1)).toBe('11.2');
+  }); // prettier-ignore
+
+  it('a cap over a tenth of the soap is none', () => {
+    // 10^(12.3 − 13.996)/0.8276 = 0.024333 mol/L of 39.997 g in 10 g
+    expect(behind('12.3').atMost?.percentNaoh.toFixed(1)).toBe('9.7');
+    const r = behind('12.32');
+    expect([r.atMost, codes(r.notes)]).toEqual([undefined, ['higher-than-soap', 'higher-than-any-soap', 'no-cap']]);
+    expect(r.band).toBeDefined();
   });
 });
 
 describe('laws', () => {
+  // where none is told
+  const NO_CAP = new Decimal(100);
   const pH = fc.integer({ min: 0, max: 1399 }).map((hundredths) => hundredths / 100);
   const celsius = fc.integer({ min: 10, max: 50 });
   const grams = fc.integer({ min: 1, max: 100 });
@@ -90,9 +114,9 @@ describe('laws', () => {
     fc.assert(
       fc.property(pH, fc.integer({ min: 1, max: 100 }), grams, celsius, (low, more, g, temperature) => {
         const at = (reading: number) =>
-          freeAlkaliBehindPh({ reading: { pH: reading.toFixed(2) }, error: { pH: 0 }, on: { soap: { g }, solution: { L: 1 } }, temperature: { celsius: temperature } }).atMost?.percentNaoh ?? new Decimal(-1);
+          freeAlkaliBehindPh({ reading: { pH: reading.toFixed(2) }, error: { pH: 0 }, on: { soap: { g }, solution: { L: 1 } }, temperature: { celsius: temperature } }).atMost?.percentNaoh ?? NO_CAP;
         const [one, other] = [at(low), at(Math.min(14, low + more / 100))];
-        expect(one.lt(other) || other.eq(100)).toBe(true);
+        expect(one.lt(other) || other.eq(NO_CAP)).toBe(true);
       }),
     );
   }); // prettier-ignore
@@ -101,7 +125,7 @@ describe('laws', () => {
     fc.assert(
       fc.property(pH, fc.integer({ min: 1, max: 99 }), fc.integer({ min: 10, max: 49 }), (reading, g, temperature) => {
         const at = (soap: number, warmth: number) =>
-          freeAlkaliBehindPh({ reading: { pH: reading.toFixed(2) }, error: { pH: 0 }, on: { soap: { g: soap }, solution: { L: 1 } }, temperature: { celsius: warmth } }).atMost?.percentNaoh ?? new Decimal(-1);
+          freeAlkaliBehindPh({ reading: { pH: reading.toFixed(2) }, error: { pH: 0 }, on: { soap: { g: soap }, solution: { L: 1 } }, temperature: { celsius: warmth } }).atMost?.percentNaoh ?? NO_CAP;
         expect(at(g + 1, temperature).lte(at(g, temperature))).toBe(true);
         expect(at(g, temperature + 1).gte(at(g, temperature))).toBe(true);
       }),

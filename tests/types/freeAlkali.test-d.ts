@@ -68,6 +68,17 @@ describe('what is measured goes on', () => {
     correctSuperfat({ batch: { kg: 5 }, measured, target: { mgKohPerG: 0 }, lye: { alkali: 'naoh', solution: { hydroxide: { percent: 30 } } } });
   }); // prettier-ignore
 
+  it('with what the soap holds, and no field that no test has', () => {
+    const pot = { batch: { kg: 5 }, alkali: 'naoh', target: { percentNaoh: 0 }, corrector: { fat: fat('oleic-acid') } } as const;
+    const { decision } = correctFreeAlkali({ ...pot, measured: test, triethanolamine: true });
+    expectTypeOf(decision).extract<'nothing-to-add' | 'too-much-to-correct' | 'cannot-tell'>().not.toBeNever();
+    // @ts-expect-error a flag is true or false
+    expectTypeOf(correctFreeAlkali).toBeCallableWith({ ...pot, measured: test, triethanolamine: 'yes' });
+    const { freeCausticAlkali, standardUncertainty } = test;
+    // @ts-expect-error no such field
+    correctFreeAlkali({ ...pot, measured: { freeCausticAlkali, standardUncertainty, readings: 2 } });
+  }); // prettier-ignore
+
   it('to the plan: an assay, a certificate', () => {
     const { range } = alkaliAssayFromTwoIndicators({ alkali: 'naoh', sample: { g: '1.5' }, titrant: { eqPerL: 1 }, phenolphthalein: { mL: '36.6' }, methylOrange: { mL: '0.2' } }); // prettier-ignore
     const { saponificationValue } = saponificationValueFromTitration({ sample: { g: 2 }, titrant: { eqPerL: '0.5' }, blank: { mL: '24.6' }, volume: { mL: '6.35' } }); // prettier-ignore

@@ -9,10 +9,12 @@ interface CorrectingAcid {
   readonly crystalWater: 0 | 1;
   /** Moles of hydroxide to one of acid, in soap at pH 9 and more, where it is taken up whole. */
   readonly takes: 1 | 3;
+  /** Percent of it in its saturated solution at 20 °C, where it is a solid (handbooks, recalled). */
+  readonly dissolvesTo?: string;
 }
 
 export const correctingAcids: Readonly<Record<CorrectingAcidId, CorrectingAcid>> = {
-  citric: { formula: 'C6H8O7', crystalWater: 0, takes: 3 },
-  'citric-monohydrate': { formula: 'C6H8O7', crystalWater: 1, takes: 3 },
+  citric: { formula: 'C6H8O7', crystalWater: 0, takes: 3, dissolvesTo: '59' },
+  'citric-monohydrate': { formula: 'C6H8O7', crystalWater: 1, takes: 3, dissolvesTo: '65' },
   lactic: { formula: 'C3H6O3', crystalWater: 0, takes: 1 },
 };

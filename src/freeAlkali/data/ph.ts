@@ -33,6 +33,15 @@ export const ionProductOfWater: {
  */
 export const fattyAcidPKa = { monomer: '4.8', apparentAtMost: '8.5' } as const;
 
+/**
+ * No soap without caustic shows more than this, at any dilution, on a wet bar, with or without triethanolamine, from 10 to
+ * 50 °C: a convention. The band of this library ends at 11.2 in its most favourable case (100 g to a litre, 10 °C).
+ */
+export const anySoapAtMost = '11.5';
+
+/** More free caustic than this, percent NaOH, is no cap worth the name: a convention. */
+export const capAtMost = '10';
+
 /** Formulas of the lightest and the heaviest soap, which bound the moles in a gram: laurate of soda, stearate of potash. */
 export const lightestAndHeaviestSoap = ['C12H23O2Na', 'C18H35O2K'] as const;
 
