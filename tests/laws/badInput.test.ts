@@ -34,7 +34,7 @@ describe('bad input', () => {
   it.each<[string, () => unknown, string, string, string?]>([
     ['two unit keys', mass({ g: 700, kg: '0.7' }), 'two-units', 'fats[0].mass', 'g and kg'],
     ['two unit keys to convert', () => valueIn({ lb: 2, oz: 3 } as never, 'g' as never), 'two-units', 'quantity'],
-    ['an unknown unit', mass({ gr: 700 }), 'unknown-unit', 'fats[0].mass.gr', 'did you mean "g"?'],
+    ['an unknown unit', mass({ kgs: 700 }), 'unknown-unit', 'fats[0].mass.kgs', 'did you mean "kg"?'],
     ['an unknown unit to convert', () => valueIn({ pounds: 2 } as never, 'g' as never), 'unknown-unit', 'quantity.pounds'],
     ['an unknown unit to convert to', () => valueIn({ lb: 2 }, 'grams' as never), 'unknown-unit', 'unit.grams'],
     ['a unit of another kind', () => valueIn({ lb: 2 }, 'mL' as never), 'unknown-unit', 'unit.mL'],
