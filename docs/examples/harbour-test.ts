@@ -86,7 +86,6 @@ const afterHeat = correctFreeAlkali({
   reactionComplete: { earlier: first, apart: { hours: 1 } },
 });
 const judged = judgeFreeAlkali({ measured: last, limit: 'toilet-soap-is-2888' });
-const said = new Set<string>();
 
 /** What the tests say and what is done about it. */
 export const testLines: readonly string[] = [
@@ -95,11 +94,11 @@ export const testLines: readonly string[] = [
   `  Or it is excess: lots and assays leave ${content(state.expected.low)} to ${content(state.expected.high)}. One test: ${state.state}.`,
   `  Correct at once? ${atOnce.decision}.`,
   `An hour of heat later: ${content(second.freeCausticAlkali)}. The two tests agree: ${afterHeat.decision}.`,
-  `  ${roundToStep(afterHeat.add, { g: 1 }, 'down').g.toFixed(0)} g of citric acid monohydrate solution, 25 %; that leaves ${content(afterHeat.leaves.low)} to ${content(afterHeat.leaves.high)}.`,
+  `  ${roundToStep(afterHeat.add, { g: '0.1' }, 'down').g.toFixed(1)} g of citric acid monohydrate solution, 25 %; that leaves ${content(afterHeat.leaves.low)} to ${content(afterHeat.leaves.high)}.`,
   `  It changes the pot by ${afterHeat.changes.map(({ component, mass }) => `${component} ${mass.g.toFixed(1)} g`).join(', ')}.`,
   `Stirred in, tested again: ${content(last.freeCausticAlkali)}; against ${content(judged.limit)}: ${judged.verdict}.`,
   '  Cautions, most urgent first',
   ...[...afterHeat.cautions, ...last.cautions]
-    .filter(({ code }) => !said.has(code) && said.add(code))
+    .filter(({ code }, at, all) => all.findIndex((other) => other.code === code) === at)
     .map(({ text }, at) => `  ${String(at + 1)}. ${text}`),
 ];

@@ -88,7 +88,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     additions: { sugar: '54000', alcohol: '40000', perfume: '1730' },
     ratio: '1.164',
     superfat: '-16.4',
-    source: 'hiscox-1914',
+    source: 'formulas-1914',
     where: 'p. 652, rose-glycerine soap I; lye of 38 degrees Baumé by the table of a manual of 1922',
   },
   {
@@ -104,7 +104,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     additions: { sugar: '40000', alcohol: '40000', 'colour and perfume': '2200' },
     ratio: '1.061',
     superfat: '-6.1',
-    source: 'hiscox-1914',
+    source: 'formulas-1914',
     where: 'p. 653, sunflower-glycerine soap III; lye of 39 degrees Baumé by the table of a manual of 1922',
   },
   {
@@ -116,7 +116,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     additions: { glycerine: '160', alcohol: '77.8', perfume: '33.3' },
     ratio: '1.285',
     superfat: '-28.5',
-    source: 'hiscox-1914',
+    source: 'formulas-1914',
     where:
       'p. 644, miscellaneous soaps III; value of almond oil recalled, spirit and perfume to 1000 parts of the mass',
   },
@@ -152,7 +152,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     additions: { spirit: '30' },
     ratio: '0.838',
     superfat: '16.2',
-    source: 'buchheister-1893',
+    source: 'drogisten-praxis-1893',
     where: 'p. 20, Spiritus saponatus; potash lye of gravity 1.128 by a table for 18 °C',
   },
   {
@@ -163,7 +163,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     additions: { spirit: '50', glycerine: '175' },
     ratio: '0.588',
     superfat: '41.2',
-    source: 'buchheister-1893',
+    source: 'drogisten-praxis-1893',
     where: 'p. 123, Mollin, a superfatted salve soap; potash lye of gravity 1.180 by a table for 18 °C',
   },
   {
@@ -174,7 +174,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     additions: { spirit: '2' },
     ratio: '0.991',
     superfat: '0.9',
-    source: 'buchheister-1893',
+    source: 'drogisten-praxis-1893',
     where: 'p. 126, Sapo kalinus; potash lye of gravity 1.130 by a table for 18 °C, value of linseed oil recalled',
   },
   {
@@ -189,7 +189,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     additions: { spirit: '12' },
     ratio: '1.314',
     superfat: '-31.4',
-    source: 'buchheister-1893',
+    source: 'drogisten-praxis-1893',
     where: 'p. 126, Sapo medicatus before it is salted out; soda lye of gravity 1.170, printed 170',
   },
 ];

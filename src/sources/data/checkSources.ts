@@ -118,23 +118,6 @@ export const checkSources = () =>
       edition: 'American edition, Philadelphia, 1857',
       where: 'Transparent soft soap',
     },
-    'hiscox-1914': {
-      title: 'Twentieth Century Formulas, Recipes and Processes',
-      authors: 'G. D. Hiscox (editor)',
-      edition: '1914',
-      where: 'Soaps',
-    },
-    'buchheister-1893': {
-      title: 'Handbuch der Drogisten-Praxis, part 2',
-      authors: 'G. A. Buchheister',
-      edition: '1893',
-      where: 'Soaps, with formulas of the German Pharmacopoeia',
-    },
-    'jp-5774951': {
-      title: 'Transparent solid soap composition',
-      edition: 'JP 5774951 B2 (year recalled: 2015)',
-      where: 'Example 1',
-    },
     'suffrage-cook-book-1915': {
       title: 'The Suffrage Cook Book',
       edition: 'Pittsburgh, 1915',

@@ -123,7 +123,7 @@ export const solventSources = () =>
       edition: '1898',
     },
     'drogisten-praxis-1893': {
-      title: 'Drogisten-Praxis (in German)',
+      title: 'Handbuch der Drogisten-Praxis, part 2 (in German)',
       authors: 'G. A. Buchheister',
       edition: '1893',
     },
