@@ -6,7 +6,7 @@ import { unitsByKind, type Estimate } from '../quantities/index.js';
 import { alkaliDemandOf, superfatFromLye, type SuperfatFromLyeResult } from '../saponification/index.js';
 import type { FatRow, RecipeParts, Row } from '../recipe/readParts.js';
 import { printedMass, printedQuantity, weighedMass, type Printed } from './printed.js';
-import { shortened } from './shortened.js';
+import { legible } from './legible.js';
 import { spanOver, type Span } from './span.js';
 
 /** A fat of the pot. */
@@ -82,7 +82,7 @@ export function potOf(parts: RecipeParts): Pot {
   const water = parts.water === undefined ? NONE : weighedMass(parts.water);
   const additions = parts.additions.rows.flatMap(
     ({ row: { solvent, name = solvent, mass } }): readonly PotAddition[] =>
-      mass === undefined ? [] : [{ name: shortened(name ?? 'an addition'), grams: weighedMass(mass) }],
+      mass === undefined ? [] : [{ name: legible(name ?? 'an addition'), grams: weighedMass(mass) }],
   );
   const fatGrams = sum(fats.map(({ grams }) => grams.value));
   const isAllLye = parts.lye.areAll && !parts.faults.some(({ path }) => path.startsWith('water'));
@@ -120,7 +120,7 @@ const sum = (values: readonly Decimal[]): Decimal => values.reduce((total, value
 
 function potFat({ path, row: { named, fat, mass, claimed } }: Row<FatRow>): PotFat {
   const grams = weighedMass(mass);
-  const name = shortened(fat?.name ?? (typeof named === 'string' ? named : 'a fat'));
+  const name = legible(fat?.name ?? (typeof named === 'string' ? named : 'a fat'));
   const value = claimed.saponificationValue;
   const own = value === undefined ? undefined : printedQuantity(value, unitsByKind().saponificationValue);
   const used =

@@ -288,6 +288,14 @@ describe('what cannot be read', () => {
     expect([result.verdict, result.implied]).toEqual(['wrong', undefined]);
   });
 
+  it('characters that steer a screen are not passed on', () => {
+    const hostile = 'moon\u202Ebutter\u0007';
+    const { findings } = audited(drumWith(170, { fats: [{ fat: hostile, mass: { g: '1000' } }], [`k\u001B[31m`]: 1 }));
+    expect(JSON.stringify(findings.map(({ path, explanation }) => [path, explanation]))).not.toMatch(
+      /\\u00|\p{Cf}|\p{Cc}/u,
+    );
+  });
+
   it('figures that are not judged are named', () => {
     const result = audited(
       drumWith(170, {

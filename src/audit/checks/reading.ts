@@ -3,18 +3,18 @@ import type { RecipeClaims } from '../../recipe/index.js';
 import type { RecipeParts } from '../../recipe/readParts.js';
 import type { Finding } from '../finding.js';
 import type { Pot } from '../pot.js';
-import { shortened } from '../shortened.js';
+import { legible } from '../legible.js';
 
 /** What cannot be read, each with its reason. */
 export function unreadableFindings(faults: readonly CalculationError[]): readonly Finding[] {
   return faults.map(({ code, path: whole, expected, received }) => {
-    const path = shortened(whole, 80);
+    const path = legible(whole, 80);
     return {
       code: 'unreadable',
       severity: 'caution',
       path,
       values: frozen({}),
-      explanation: `This cannot be read: ${path}: expected ${expected}, received ${received}.`,
+      explanation: `This cannot be read: ${path}: expected ${legible(expected, 400)}, received ${legible(received, 80)}.`,
       slips: frozen([]),
       error: code,
       basis: frozen([]),

@@ -5,7 +5,7 @@ import { inUnit } from '../figures.js';
 import type { Finding } from '../finding.js';
 import type { Pot, PotFat } from '../pot.js';
 import { printedQuantity, type Printed } from '../printed.js';
-import { shortened } from '../shortened.js';
+import { legible } from '../legible.js';
 import { inEachRow, LAST, MOST_ROWS, USUAL, type Hypothesis } from '../slips/hypothesis.js';
 import { slipsOfThePen } from '../slips/slipsOfThePen.js';
 import { neighboursOf, valueSlips } from '../slips/valueSlips.js';
@@ -61,7 +61,7 @@ function valueFinding(
 function valuesOfOthers(row: PotFat, fat: Fat, fats: readonly PotFat[]): readonly Hypothesis<Lot>[] {
   const taken = (code: Hypothesis<Lot>['code'], other: Fat, weight: number): Hypothesis<Lot> => ({
     code,
-    words: { fat: row.name, other: shortened(other.name) },
+    words: { fat: row.name, other: legible(other.name) },
     weight,
     figure: (lot) => valueOf(other, lot),
   });
