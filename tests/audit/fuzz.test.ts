@@ -4,6 +4,7 @@ import { toJson } from 'laurate';
 import { auditRecipe, type AuditRecipeResult } from 'laurate/audit';
 import { describe, expect, it } from 'vitest';
 import { textOf } from '../laws/exact.js';
+import { placesIn, replaced } from '../laws/places.js';
 import { fats as own } from './recipes.js';
 
 const SEED = { seed: 20261125, numRuns: 500 };
@@ -54,22 +55,6 @@ const full = {
   claimed: { superfat: { percent: '9' }, strength: { percent: 49 }, waterPerAlkali: '2', waterPerFat: { percent: '33' }, kohShare: { percent: '40' }, total: { g: '1474.7' }, ph: '9', freeCausticAlkali: { percentNaoh: '0.05' } },
   temperatures: [{ stage: 'saponification', time: { minutes: 20 }, temperature: { celsius: 64 } }],
 }; // prettier-ignore
-
-type Path = readonly string[];
-
-function placesIn(value: unknown, path: Path = []): readonly Path[] {
-  if (typeof value !== 'object' || value === null) return [path];
-  return [path, ...Object.entries(value).flatMap(([key, inner]) => placesIn(inner, [...path, key]))];
-}
-
-function replaced(value: unknown, [key, ...rest]: Path, by: unknown): unknown {
-  if (key === undefined) return by;
-  if (Array.isArray(value))
-    return value.map((inner, at) => (String(at) === key ? replaced(inner, rest, by) : (inner as unknown)));
-  const fields = { ...(value as Record<string, unknown>) };
-  fields[key] = replaced(fields[key], rest, by);
-  return fields;
-}
 
 const places = placesIn(full);
 const edges: readonly unknown[] = [

@@ -7,27 +7,10 @@ import fc from 'fast-check';
 import { isCalculationError, toJson } from 'laurate';
 import { describe, expect, it } from 'vitest';
 import { textOf } from './exact.js';
-import { examples, isDecimal, type Example } from './examples.js';
+import { examples, type Example } from './examples.js';
+import { placesIn, replaced } from './places.js';
 
 const SEED = { seed: 20261125, numRuns: 2000 };
-
-type Path = readonly string[];
-
-/** Every place in a value, the value itself among them. */
-function placesIn(value: unknown, path: Path = []): Path[] {
-  if (typeof value !== 'object' || value === null || isDecimal(value)) return [path];
-  return [path, ...Object.entries(value).flatMap(([key, inner]) => placesIn(inner, [...path, key]))];
-}
-
-/** A copy with another value at one place. */
-function replaced(value: unknown, [key, ...rest]: Path, by: unknown): unknown {
-  if (key === undefined) return by;
-  if (Array.isArray(value))
-    return value.map((inner, at) => (String(at) === key ? replaced(inner, rest, by) : (inner as unknown)));
-  const fields = { ...(value as Record<string, unknown>) };
-  fields[key] = replaced(fields[key], rest, by);
-  return fields;
-}
 
 /** What a call ends in, where it is neither an answer, with figures that are figures, nor a refusal. */
 function fault(run: Example['run'], args: readonly unknown[]): string | undefined {
