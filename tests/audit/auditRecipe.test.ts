@@ -274,6 +274,8 @@ describe('what cannot be read', () => {
     const open = unknown();
     expect([open.verdict, open.implied]).toEqual(['cannot-tell', undefined]);
     expect(unknown({ saponificationValue: { mgKohPerG: '2500' } }).implied).toBeUndefined();
+    const isTaken = (mgKohPerG: string) => unknown({ saponificationValue: { mgKohPerG } }).implied !== undefined;
+    expect(['19', '20', '700', '701'].map(isTaken)).toEqual([false, true, true, false]); // both ends are values still
   });
 
   it('a row that cannot be read leaves no balance, but its neighbours are compared', () => {

@@ -53,6 +53,22 @@ describe('freeCausticAlkaliFromTitration: worked by hand', () => {
     expect(codes(r.notes)).not.toContain('readings-scatter');
   });
 
+  it('two readings scatter where they differ by more than chi-square of one degree of freedom allows', () => {
+    const apart = (low: string, high: string) =>
+      codes(
+        freeCausticAlkaliFromTitration({
+          readings: [
+            { sample: { g: 10 }, volume: { mL: low } },
+            { sample: { g: 10 }, volume: { mL: high } },
+          ],
+          titrant,
+        }).notes,
+      );
+    // 2.4 mL ± d: 2·(0.01·d)² over 3.841 · 4.10976e-7, so d over 0.0888
+    expect(apart('2.315', '2.485')).not.toContain('readings-scatter');
+    expect(apart('2.305', '2.495')).toContain('readings-scatter');
+  });
+
   it('readings that scatter beyond their budget speak for themselves, by Student’s t', () => {
     const r = freeCausticAlkaliFromTitration({
       readings: [
@@ -162,6 +178,13 @@ describe('freeCausticAlkaliFromTitration: refusals', () => {
   it('says that less than the blank is no content', () => {
     const { message } = refusal(() => freeCausticAlkaliFromTitration({ ...once, volume: { mL: 0 }, blank: { mL: 1 } }));
     expect(message).toBe('volume: expected at least the blank, 1 mL: less is no such content, received 0');
+  });
+
+  it('that passes three standard uncertainties, and no less', () => {
+    const short = (mL: string) => () => freeCausticAlkaliFromTitration({ ...once, volume: { mL: 0 }, blank: { mL } });
+    // 3·√(0.03² + 0.03² + 0.04²) = 0.1749
+    expect(codes(short('0.17')().notes)).toContain('none-found');
+    expect(refusal(short('0.18'))).toMatchObject({ code: 'out-of-range', path: 'volume' });
   });
 
   it('of readings an empty list, more than ten, and one at its place', () => {
