@@ -19,8 +19,8 @@ describe('neighbours in the list of fats', () => {
 
 describe('a fluid ounce of fat printed as an ounce', () => {
   it.each([
-    ['light, hot', '0.86'],
-    ['castor oil, the densest', '0.961'],
+    ['light, hot; recalled', '0.86'],
+    ['castor oil, the densest; recalled', '0.961'],
   ])('%s, %s g/mL, lies inside the factor', (_, density) => {
     const { factor } = fatUnitFactors('oz').find(({ meant }) => meant === 'usFlOz') ?? expect.unreachable();
     const ounces = (29.5735 * Number(density)) / 28.3495;

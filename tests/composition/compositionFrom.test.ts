@@ -199,6 +199,13 @@ describe('compositionFrom: worked by hand', () => {
     expect(much.triethanolamineSoapAtMost?.g.toFixed(4)).toBe('433.7228');
     expect(codes(much.notes)).toEqual(expect.arrayContaining(['triethanolamine-as-charged', 'rest-of-amine-counts-as-other']));
     expect(codes(much.cautions)).toContain('amine-hides-alkali');
+    // at most: with the weakest lye, which leaves 569.0 / 284.484 - 0.9 mol of acid
+    const weak = soapFromLye({
+      fats: [{ fat: acid, mass: { g: '569.0' } }],
+      lye: [{ alkali: 'naoh', mass: { g: '39.997' }, solid: { hydroxide: { low: { percent: 90 }, high: { percent: 100 } } } }],
+    });
+    const most = compositionFrom({ soap: weak, additions: [amine(500)] });
+    expect(most.triethanolamineSoapAtMost?.g.toFixed(2)).toBe('477.09');
     // no free acid, no soap of it; no amine, no word of it
     expect(compose([amine(50)]).triethanolamineSoapAtMost?.g.toString()).toBe('0');
     expect(compose([])).not.toHaveProperty('triethanolamineSoapAtMost');
