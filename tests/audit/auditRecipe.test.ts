@@ -138,6 +138,23 @@ describe('superfat', () => {
   });
 });
 
+describe('a lye and the values its recipe prints', () => {
+  it('part where the last digits of value and superfat together do not bear it', () => {
+    // 255 ± 1 and 5 ± 1 %: from 254·0.94 = 238.76 mg KOH/g up; 170.7 g are 239.4, 169.7 g are 238.0
+    const codesAt = (g: string) =>
+      codesOf(
+        audited(
+          drumWith(g, {
+            fats: [{ fat: 'Drum', mass: { g: '1000' }, claimed: { saponificationValue: { mgKohPerG: '255' } } }],
+            claimed: { superfat: { percent: '5' } },
+          }),
+        ),
+      );
+    expect(codesAt('170.7')).not.toContain('own-values-contradicted');
+    expect(codesAt('169.7')).toContain('own-values-contradicted');
+  });
+});
+
 describe('printed figures of the fats', () => {
   const printing = (claimed: object) =>
     audited(drumWith(170, { fats: [{ fat: 'Drum', mass: { g: '1000' }, claimed }] }));

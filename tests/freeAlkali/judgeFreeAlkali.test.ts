@@ -120,3 +120,13 @@ describe('judgeFreeAlkali: refusals', () => {
     expect(refusal(() => judgeFreeAlkali({ ...good, ...change }))).toMatchObject({ code, path });
   });
 });
+
+it('at just the limit with 95 % confidence it is below', () => {
+  // 0.03355 + 1.645 · 0.01 = 0.05
+  const at = (percentNaoh: string) =>
+    judgeFreeAlkali({
+      measured: { freeCausticAlkali: { percentNaoh }, standardUncertainty: { percentNaoh: '0.01' } },
+      limit: { percentNaoh: '0.05' },
+    }).verdict;
+  expect([at('0.03355'), at('0.03356')]).toEqual(['below', 'cannot-tell']);
+});
