@@ -6,12 +6,14 @@
 import {
   compositionFrom,
   correctFreeAlkali,
+  freeAlkaliLimits,
   freeCausticAlkaliFromTitration,
   judgeFreeAlkali,
   ratiosOf,
   roundToStep,
   soapFromLye,
   soapStateFromTest,
+  sources,
   totalFattyMatterOf,
   type AlkaliContent,
   type Estimate,
@@ -46,7 +48,9 @@ function row<Q>(label: string, { low, likely, high }: Estimate<Q>, text: (quanti
 
 /** What is in the pot. */
 export const potLines: readonly string[] = [
-  'POT when all is clear, weighed: 2415 g; the rest has gone as steam',
+  'POT when all is clear, weighed: 2415 g; the rest has gone as steam (weights, readings and tests are invented)',
+  '  By the log of the scale 312 g of the stock lye went in, ten more than planned: the figures of the plan hold no longer.',
+  '  Added: 330 g of propylene glycol and 260 g of glycerol, 99.5 % each, 520 g of sorbitol solution, 70 %.',
   `  ${''.padEnd(38)}${['lowest', 'likely', 'highest'].map((head) => head.padStart(15)).join('')}`,
   row('sodium soap', pot.components.soapSodium.share, percent),
   row('water', pot.components.water.share, percent),
@@ -85,7 +89,9 @@ const afterHeat = correctFreeAlkali({
   measured: second,
   reactionComplete: { earlier: first, apart: { hours: 1 } },
 });
+const limit = freeAlkaliLimits.find(({ id }) => id === 'toilet-soap-is-2888');
 const judged = judgeFreeAlkali({ measured: last, limit: 'toilet-soap-is-2888' });
+const cited = new Set([pot, fattyMatter, first, state, afterHeat, judged].flatMap(({ basis }) => basis));
 
 /** What the tests say and what is done about it. */
 export const testLines: readonly string[] = [
@@ -96,9 +102,12 @@ export const testLines: readonly string[] = [
   `An hour of heat later: ${content(second.freeCausticAlkali)}. The two tests agree: ${afterHeat.decision}.`,
   `  ${roundToStep(afterHeat.add, { g: '0.1' }, 'down').g.toFixed(1)} g of citric acid monohydrate solution, 25 %; that leaves ${content(afterHeat.leaves.low)} to ${content(afterHeat.leaves.high)}.`,
   `  It changes the pot by ${afterHeat.changes.map(({ component, mass }) => `${component} ${mass.g.toFixed(1)} g`).join(', ')}.`,
-  `Stirred in, tested again: ${content(last.freeCausticAlkali)}; against ${content(judged.limit)}: ${judged.verdict}.`,
-  '  Cautions, most urgent first',
-  ...[...afterHeat.cautions, ...last.cautions]
+  `Stirred in, tested again: ${content(last.freeCausticAlkali)}, standard uncertainty ${content(last.standardUncertainty)};`,
+  `  against ${content(judged.limit)} for ${limit?.soap ?? 'soap'}: ${judged.verdict}. ${limit?.note ?? ''}`,
+  '  Cautions of the correction, the pot and the test; of each the most urgent first',
+  ...[...afterHeat.cautions, ...pot.cautions, ...last.cautions]
     .filter(({ code }, at, all) => all.findIndex((other) => other.code === code) === at)
     .map(({ text }, at) => `  ${String(at + 1)}. ${text}`),
+  '  Figures from',
+  ...sources([...cited]).map(({ title, edition }) => `  - ${title}; ${edition}`),
 ];
