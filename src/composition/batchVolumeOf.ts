@@ -1,3 +1,4 @@
+import { alkaliCautions, HOT_SOAP_SCALDS } from '../lye/index.js';
 import { Decimal, frozen, noted, ONE, readShape, ZERO, type Remark, type Steps } from '../numbers/index.js';
 import {
   readTemperature,
@@ -9,7 +10,8 @@ import {
 } from '../quantities/index.js';
 import { extremesOf } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { COMPONENTS, componentOfSolvent, type ComponentName } from './components.js';
+import { SPIRIT_CATCHES_FIRE } from './cautions.js';
+import { COMPONENTS, componentOfSolvent, SPIRITS, type ComponentName } from './components.js';
 import { SOLVENT_IDS, type SolventId } from './data/solventNames.js';
 import { solventData } from './data/solvents.js';
 import { DENSITY_OF_ANOTHER_TEMPERATURE, IDEAL_MIXING, SOAP_DENSITY_CONVENTION, SPIRIT_BOILS } from './notes.js';
@@ -35,6 +37,8 @@ export interface BatchVolume {
   readonly density: Estimate<Density>;
   /** What was assumed. */
   readonly notes: readonly Remark[];
+  /** Of pouring it; most urgent first. */
+  readonly cautions: readonly Remark[];
   /** The publications behind the figures. */
   readonly basis: readonly SourceId[];
   /** Edition of the figures. */
@@ -155,6 +159,10 @@ export function batchVolumeOfSteps(input: BatchVolumeOfInput, steps?: Steps): Ba
       ...(solvents.some(isOff) ? [DENSITY_OF_ANOTHER_TEMPERATURE] : []),
       ...(solvents.some(boils) ? [SPIRIT_BOILS] : []),
     ]),
+    cautions: alkaliCautions(
+      ...(SPIRITS.some((spirit) => !grams[spirit].isZero()) ? [SPIRIT_CATCHES_FIRE] : []),
+      HOT_SOAP_SCALDS,
+    ),
     basis: frozen([
       ...new Set<SourceId>([
         ...pot.soap.basis,

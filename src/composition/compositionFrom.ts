@@ -9,6 +9,7 @@ import {
   type MassInput,
   type Ranged,
 } from '../quantities/index.js';
+import { HOT_SOAP_SCALDS } from '../lye/index.js';
 import { extremesOf, potCautions } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import type { Addition, AdditionInput } from './additions.js';
@@ -202,6 +203,7 @@ function cautionsOf(pot: ChargedPot): readonly Remark[] {
     ...(holds(pot, ...SPIRITS) ? [SPIRIT_CATCHES_FIRE] : []),
     ...(holds(pot, ...SUGARS) ? [SUGAR_IN_HOT_LYE] : []),
     ...(holds(pot, 'triethanolamine') ? [AMINE_HIDES_ALKALI] : []),
+    HOT_SOAP_SCALDS,
   ]);
 }
 

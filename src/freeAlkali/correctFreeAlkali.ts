@@ -1,5 +1,5 @@
 import { molarMass } from '../chemistry/index.js';
-import { alkaliCautions } from '../lye/index.js';
+import { alkaliCautions, HOT_SOAP_SCALDS } from '../lye/index.js';
 import {
   frozen,
   noted,
@@ -192,6 +192,7 @@ export function correctFreeAlkaliSteps(input: CorrectFreeAlkaliInput, steps?: St
     cautions: alkaliCautions(
       ...cautions,
       ...(corrector.splitsSoap ? [ACID_INTO_HOT_SOAP, TOO_MUCH_ACID, ACID_HURTS_EYES] : []),
+      HOT_SOAP_SCALDS,
       TEST_BEFORE_SKIN,
     ),
     basis: frozen<readonly SourceId[]>([

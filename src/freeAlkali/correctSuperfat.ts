@@ -2,6 +2,7 @@ import { molarMass } from '../chemistry/index.js';
 import {
   alkaliCautions,
   CARBONATE_FOAMS,
+  HOT_SOAP_SCALDS,
   hydroxideMolarMass,
   LYE_INTO_HOT_SOAP,
   SOLID_INTO_COLD_WATER,
@@ -177,6 +178,7 @@ export function correctSuperfatSteps(input: CorrectSuperfatInput, steps?: Steps)
       ...(lye.source.state === 'solid' ? [SOLID_INTO_COLD_WATER] : []),
       LYE_INTO_HOT_SOAP,
       ...(carbonate ? [CARBONATE_FOAMS] : []),
+      HOT_SOAP_SCALDS,
       TEST_BEFORE_SKIN,
     ),
     basis: BASIS,

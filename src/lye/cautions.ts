@@ -20,6 +20,10 @@ export const LYE_INTO_HOT_SOAP: Remark = /* @__PURE__ */ caution(
   'lye-into-hot-soap',
   'Lye poured into hot fat or soap can boil over: small portions, room in the pot, stir between them.',
 );
+export const HOT_SOAP_SCALDS: Remark = /* @__PURE__ */ caution(
+  'hot-soap-scalds',
+  'Hot soap base clings and scalds: long sleeves, gloves that keep heat out, goggles; pour slowly, away from yourself, and cool a burn at once with running water.',
+);
 export const FREE_FATTY_ACID: Remark = /* @__PURE__ */ caution(
   'free-fatty-acid-reacts-at-once',
   'Free fatty acid (stearic acid, rosin) takes up lye at once and gives off heat: melt it in the fats first, then add the lye slowly.',

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import {
+  batchVolumeOf,
   compositionFrom,
   fat,
   fatFromCertificate,
@@ -210,6 +211,16 @@ describe('compositionFrom: worked by hand', () => {
     expect(compose([amine(50)]).triethanolamineSoapAtMost?.g.toString()).toBe('0');
     expect(compose([])).not.toHaveProperty('triethanolamineSoapAtMost');
   }); // prettier-ignore
+
+  it('warns that hot base scalds, in the pot and at pouring', () => {
+    const pot = compose([]);
+    expect(codes(pot.cautions)).toContain('hot-soap-scalds');
+    const poured = batchVolumeOf({ composition: pot, temperature: { celsius: 62 } });
+    expect(codes(poured.cautions).slice(0, 2)).toEqual(['caustic-burns', 'hot-soap-scalds']);
+    const spirited = compose([{ solvent: 'ethanol', mass: { g: 50 }, assay: { percentByVolume: 96 } }]);
+    const withSpirit = batchVolumeOf({ composition: spirited, temperature: { celsius: 62 } });
+    expect(codes(withSpirit.cautions)).toContain('spirit-catches-fire');
+  });
 
   it('warns of spirit and of sugar where they are, after the burns', () => {
     const warned = codes(
