@@ -4,7 +4,7 @@ import { defineConfig } from 'tsup';
 export default defineConfig({
   entry: {
     index: 'src/index.ts',
-    recipe: 'src/recipe/index.ts',
+    recipe: 'src/batch/index.ts',
     audit: 'src/audit/index.ts',
     reports: 'src/reports/index.ts',
     'check-values': 'src/checkValues/index.ts',

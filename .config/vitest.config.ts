@@ -9,7 +9,7 @@ export default defineConfig({
     // Tests and snippets import the package as its users do, by its public names.
     alias: [
       { find: /^laurate$/, replacement: `${root}src/index.ts` },
-      { find: /^laurate\/recipe$/, replacement: `${root}src/recipe/index.ts` },
+      { find: /^laurate\/recipe$/, replacement: `${root}src/batch/index.ts` },
       { find: /^laurate\/audit$/, replacement: `${root}src/audit/index.ts` },
       { find: /^laurate\/reports$/, replacement: `${root}src/reports/index.ts` },
       { find: /^laurate\/check-values$/, replacement: `${root}src/checkValues/index.ts` },

@@ -34,3 +34,4 @@ export {
   type SuperfatFromLyeInput,
   type SuperfatFromLyeResult,
 } from './superfatFromLye.js';
+export { strengthOf } from './weighedLye.js';

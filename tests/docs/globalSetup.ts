@@ -21,7 +21,7 @@ export default function setup(): void {
   const imports = new Map([
     ...importLines('laurate/check-values', read('src/checkValues/index.ts')),
     ...importLines('laurate/reports', read('src/reports/index.ts')),
-    ...importLines('laurate/recipe', read('src/recipe/index.ts')),
+    ...importLines('laurate/recipe', read('src/batch/index.ts')),
     ...importLines('laurate/audit', read('src/audit/index.ts')),
     ...importLines('laurate', read('src/index.ts')),
   ]);

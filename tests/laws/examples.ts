@@ -1,7 +1,7 @@
 /** Every public function with inputs it takes: what the laws across layers are tried on. */
 import * as laurate from 'laurate';
 import { publishedRecordOf, solventRecordOf, workingOf } from 'laurate/reports';
-import { readRecipe } from 'laurate/recipe';
+import { planBatch, readRecipe } from 'laurate/recipe';
 import { throughJson } from './exact.js';
 
 const {
@@ -420,6 +420,30 @@ soap: throughJson({ by, given }) as laurate.MadeSoap,
     },
     { fats: { 'drum 7': stored[0]?.fat } },
   ]),
+  example(
+    'planBatch',
+    planBatch,
+    [
+      {
+        version: 1,
+        fats: [{ fat: 'drum 7', mass: { g: '900' } }, ...stored],
+        lye: [{ alkali: 'naoh', solution }],
+        additions: [{ solvent: 'ethanol', mass: { g: '250' }, assay: { percentByVolume: 96 } }, { solvent: 'water', mass: { g: 20 } }, { name: 'colour', mass: { oz: 2 } }],
+        target,
+        temperatures: [{ stage: 'pouring', time: { minutes: 90 }, temperature: { celsius: 64 } }],
+      },
+      {
+        fats: { 'drum 7': stored[0]?.fat },
+        scaleTo: { batchMass: { kg: 4 } },
+        scaleStep: { g: 1 },
+        evaporated: { g: 30 },
+        spiritShareOfLoss: { low: { percent: 40 }, high: { percent: 90 } },
+        moulds: { volume: { mL: 90 }, count: 40 },
+        pourAt: { fahrenheit: 140 },
+      },
+    ],
+    [{ version: 1, fats: stored, lye: [{ alkali: 'naoh', mass: { g: '300' }, solution }, { alkali: 'koh', mass: { g: 30 }, solid: total }], water: { g: 100 } }],
+  ),
 ]; // prettier-ignore
 
 /** Results of all examples, each under the name of its function. */

@@ -120,6 +120,7 @@ describe('basis, edition and cautions', () => {
       'lyeStrengthFromTitration',
       'lyeTemperatureFromDissolving',
       'naohFromKoh',
+      'planBatch',
       'planLye',
       'saponificationValueFromTitration',
       'soapFromLye',
