@@ -1,5 +1,5 @@
 import { frozen } from '../numbers/index.js';
-import { readTemperature, type Temperature } from '../quantities/index.js';
+import { readTemperature, type Temperature, type TemperatureInput } from '../quantities/index.js';
 import type { SourceId } from '../sources/index.js';
 import {
   judgingWindows,
@@ -50,32 +50,25 @@ export interface ProcessWindow {
  * ```
  */
 export function processWindows(): readonly ProcessWindow[] {
-  return frozen([
-    ...judgingWindows.map((row) => window(row, true)),
-    ...printedWindows.map((row) => window(row, false)),
-  ]);
+  const all = <Id extends ProcessWindowId>(rows: Readonly<Record<Id, ProcessWindowRow>>, judges: boolean) =>
+    (Object.keys(rows) as Id[]).map((id) => window(id, rows[id], judges));
+  return frozen([...all(judgingWindows, true), ...all(printedWindows, false)]);
 }
 
 /** One of the windows that judge. */
 export function judgingWindow(id: JudgingWindowId): ProcessWindow {
-  const [row] = judgingWindows.filter((one) => one.id === id);
-  return window(row as (typeof judgingWindows)[number], true);
+  return window(id, judgingWindows[id], true);
 }
 
-function window(row: ProcessWindowRow & { readonly id: ProcessWindowId }, judges: boolean): ProcessWindow {
-  const { id, stage, what, from, to, printed, source, where, statement } = row;
-  const celsius = (value: unknown): Temperature => frozen({ celsius: readTemperature(id, value) });
+function window(id: ProcessWindowId, row: ProcessWindowRow, judges: boolean): ProcessWindow {
+  const { from, to, ...said } = row;
+  const celsius = (value: TemperatureInput): Temperature => frozen({ celsius: readTemperature(id, value) });
   return frozen({
     id,
-    stage,
-    what,
+    ...said,
     judges,
     ...(from === undefined ? {} : { from: celsius(from) }),
     ...(to === undefined ? {} : { to: celsius(to) }),
-    printed,
-    obtained: source === 'common-practice' ? 'common-practice' : 'read',
-    source,
-    ...(where === undefined ? {} : { where }),
-    statement,
+    obtained: row.source === 'common-practice' ? 'common-practice' : 'read',
   });
 }

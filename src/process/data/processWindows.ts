@@ -2,6 +2,27 @@ import type { TemperatureInput } from '../../quantities/index.js';
 import type { SourceId } from '../../sources/index.js';
 import type { WorkStage } from '../stage.js';
 
+/** Name of a window that judges. */
+export type JudgingWindowId = 'saponification-usual' | 'saponification-tolerable' | 'clearing-usual' | 'pouring-usual';
+/** Name of a window that is kept beside. */
+export type PrintedWindowId =
+  | 'saponification-1922'
+  | 'saponification-1914'
+  | 'saponification-1914-long'
+  | 'fats-warmed-1908'
+  | 'saponification-2020'
+  | 'saponification-2019'
+  | 'neutralising-jp-5774951'
+  | 'pan-ceiling-1908'
+  | 'dissolving-1922'
+  | 'dissolving-jp-5774951'
+  | 'hold-us-1995'
+  | 'clarifying-jp-2010-180381'
+  | 'filling-1908'
+  | 'holding-tank-us-1995';
+/** Name of any window. */
+export type ProcessWindowId = JudgingWindowId | PrintedWindowId;
+
 /** What a window of temperature is. */
 export type ProcessWindowKind =
   /** Where the trade works. */
@@ -15,7 +36,6 @@ export type ProcessWindowKind =
 
 /** A window as it is printed or customary, before it is converted. */
 export interface ProcessWindowRow {
-  readonly id: string;
   readonly stage: WorkStage;
   readonly what: ProcessWindowKind;
   readonly from?: TemperatureInput;
@@ -30,9 +50,8 @@ export interface ProcessWindowRow {
 const ALCOHOL_FREE = 'the alcohol-free route: coconut soap made with caustic soda of 50 %, cleared with polyols';
 
 /** The windows that judge: common practice of one route, no source. */
-export const judgingWindows = [
-  {
-    id: 'saponification-usual',
+export const judgingWindows: Readonly<Record<JudgingWindowId, ProcessWindowRow>> = {
+  'saponification-usual': {
     stage: 'saponification',
     what: 'usual',
     to: { celsius: '65' },
@@ -41,8 +60,7 @@ export const judgingWindows = [
     where: ALCOHOL_FREE,
     statement: 'The fats are saponified below 65 °C.',
   },
-  {
-    id: 'saponification-tolerable',
+  'saponification-tolerable': {
     stage: 'saponification',
     what: 'tolerable',
     to: { celsius: '75' },
@@ -51,8 +69,7 @@ export const judgingWindows = [
     where: ALCOHOL_FREE,
     statement: 'Up to 75 °C is tolerable while the fats are saponified; hotter darkens the base.',
   },
-  {
-    id: 'clearing-usual',
+  'clearing-usual': {
     stage: 'clearing',
     what: 'usual',
     to: { celsius: '70' },
@@ -61,8 +78,7 @@ export const judgingWindows = [
     where: ALCOHOL_FREE,
     statement: 'Once the sorbitol is in, the pot is kept below 70 °C.',
   },
-  {
-    id: 'pouring-usual',
+  'pouring-usual': {
     stage: 'pouring',
     what: 'usual',
     from: { celsius: '60' },
@@ -72,12 +88,11 @@ export const judgingWindows = [
     where: ALCOHOL_FREE,
     statement: 'The base is poured near 60 to 65 °C, about 62 °C.',
   },
-] as const satisfies readonly ProcessWindowRow[];
+};
 
 /** What publications print, of several routes: kept beside, they judge nothing. */
-export const printedWindows = [
-  {
-    id: 'saponification-1922',
+export const printedWindows: Readonly<Record<PrintedWindowId, ProcessWindowRow>> = {
+  'saponification-1922': {
     stage: 'saponification',
     what: 'printed',
     from: { fahrenheit: '140' },
@@ -87,8 +102,7 @@ export const printedWindows = [
     where: 'pages 84 to 86',
     statement: 'Fats warmed before the lye goes in; half-boiled transparent soap with spirit.',
   },
-  {
-    id: 'saponification-1914',
+  'saponification-1914': {
     stage: 'saponification',
     what: 'printed',
     from: { fahrenheit: '111' },
@@ -98,8 +112,7 @@ export const printedWindows = [
     where: 'page 652',
     statement: 'Lye stirred into the molten fats; glycerin soap with spirit.',
   },
-  {
-    id: 'saponification-1914-long',
+  'saponification-1914-long': {
     stage: 'saponification',
     what: 'printed',
     from: { fahrenheit: '140' },
@@ -109,8 +122,7 @@ export const printedWindows = [
     where: 'page 644',
     statement: 'Saponified for 24 to 36 hours; glycerin soap of almond oil.',
   },
-  {
-    id: 'fats-warmed-1908',
+  'fats-warmed-1908': {
     stage: 'saponification',
     what: 'printed',
     from: { fahrenheit: '130' },
@@ -120,8 +132,7 @@ export const printedWindows = [
     where: 'pages 57 and 58',
     statement: 'Fats warmed before the lye goes in; transparent soap by the cold process.',
   },
-  {
-    id: 'saponification-2020',
+  'saponification-2020': {
     stage: 'saponification',
     what: 'printed',
     from: { celsius: '70' },
@@ -131,8 +142,7 @@ export const printedWindows = [
     where: 'abstract',
     statement: 'Saponified with caustic soda of 30 %; transparent soap of palm kernel oil.',
   },
-  {
-    id: 'saponification-2019',
+  'saponification-2019': {
     stage: 'saponification',
     what: 'printed',
     from: { celsius: '55' },
@@ -142,8 +152,7 @@ export const printedWindows = [
     where: 'abstract',
     statement: 'Saponified for 15 to 30 minutes; transparent soap with sugar and spirit.',
   },
-  {
-    id: 'neutralising-jp-5774951',
+  'neutralising-jp-5774951': {
     stage: 'saponification',
     what: 'printed',
     from: { celsius: '70' },
@@ -153,8 +162,7 @@ export const printedWindows = [
     where: 'paragraphs 0042 to 0044',
     statement: 'Fatty acids neutralised; no fat is saponified.',
   },
-  {
-    id: 'pan-ceiling-1908',
+  'pan-ceiling-1908': {
     stage: 'clearing',
     what: 'ceiling',
     to: { fahrenheit: '170' },
@@ -163,8 +171,7 @@ export const printedWindows = [
     where: 'pages 57 and 58',
     statement: 'The transparent charge in the pan, sugar solution of 168 °F going in, is not to pass this.',
   },
-  {
-    id: 'dissolving-1922',
+  'dissolving-1922': {
     stage: 'clearing',
     what: 'printed',
     from: { fahrenheit: '160' },
@@ -174,8 +181,7 @@ export const printedWindows = [
     where: 'pages 84 to 86',
     statement: 'Brought up to dissolve after the spirit is in, in a covered vessel.',
   },
-  {
-    id: 'dissolving-jp-5774951',
+  'dissolving-jp-5774951': {
     stage: 'clearing',
     what: 'printed',
     from: { celsius: '65' },
@@ -185,8 +191,7 @@ export const printedWindows = [
     where: 'paragraphs 0042 to 0044',
     statement: 'Sugars and polyols dissolved in the soap.',
   },
-  {
-    id: 'hold-us-1995',
+  'hold-us-1995': {
     stage: 'clearing',
     what: 'printed',
     from: { fahrenheit: '175' },
@@ -196,8 +201,7 @@ export const printedWindows = [
     where: 'claim 3; the claim gives 195 °F as the ceiling',
     statement: 'Held at least 30 minutes until dissolved; fatty acids in polyol and surfactant, no fat and no spirit.',
   },
-  {
-    id: 'clarifying-jp-2010-180381',
+  'clarifying-jp-2010-180381': {
     stage: 'clearing',
     what: 'printed',
     from: { celsius: '85' },
@@ -207,8 +211,7 @@ export const printedWindows = [
     where: 'abstract',
     statement: 'Held until uniformly clear; fatty acids neutralised in dipropylene glycol with sucrose, no spirit.',
   },
-  {
-    id: 'filling-1908',
+  'filling-1908': {
     stage: 'pouring',
     what: 'printed',
     from: { fahrenheit: '145' },
@@ -218,8 +221,7 @@ export const printedWindows = [
     where: 'pages 57 and 58',
     statement: 'Cooled to this for scent and filling; narrow frames, so that it cools fast.',
   },
-  {
-    id: 'holding-tank-us-1995',
+  'holding-tank-us-1995': {
     stage: 'pouring',
     what: 'printed',
     from: { fahrenheit: '150' },
@@ -229,9 +231,4 @@ export const printedWindows = [
     where: 'US 5,417,876, example 2',
     statement: 'Held in a tank before it is filled; fatty acids in polyol and surfactant.',
   },
-] as const satisfies readonly ProcessWindowRow[];
-
-/** Name of a window that judges. */
-export type JudgingWindowId = (typeof judgingWindows)[number]['id'];
-/** Name of any window. */
-export type ProcessWindowId = JudgingWindowId | (typeof printedWindows)[number]['id'];
+};
