@@ -31,7 +31,7 @@ describe.each(explained)('%s, run again on what was given', (_by, result) => {
   });
 });
 
-it('results with `by` and `given` are those of forty functions', () => {
+it('results with `by` and `given` are those of forty-five functions', () => {
   expect([...new Set(explained.map(([by]) => by))].sort()).toEqual([
     'acidValueFromTitration',
     'acidityFromTitration',
@@ -40,6 +40,7 @@ it('results with `by` and `given` are those of forty functions', () => {
     'alkaliContentOf',
     'alkaliDemandOf',
     'batchVolumeOf',
+    'checkTemperatures',
     'compositionFrom',
     'correctFreeAlkali',
     'correctSuperfat',
@@ -47,6 +48,8 @@ it('results with `by` and `given` are those of forty functions', () => {
     'esterValueFromTitrations',
     'freeAlkaliBehindPh',
     'freeCausticAlkaliFromTitration',
+    'heatOfEvaporation',
+    'heatOfWarming',
     'hydroxideFromOxideGrade',
     'iodineValueFromProfile',
     'judgeFreeAlkali',
@@ -61,6 +64,7 @@ it('results with `by` and `given` are those of forty functions', () => {
     'mixtureDensity',
     'naohFromKoh',
     'planLye',
+    'potHeatFromReaction',
     'ratiosOf',
     'saponificationValueFromProfile',
     'saponificationValueFromTitration',
@@ -69,6 +73,7 @@ it('results with `by` and `given` are those of forty functions', () => {
     'soapStateFromTest',
     'solventDensity',
     'spiritStrengthFromVolume',
+    'stagedLye',
     'superfatFromLye',
     'titrantFromStandard',
     'totalFattyMatterOf',
