@@ -40,6 +40,13 @@ import {
   lyeTemperatureFromDissolvingSteps,
   naohFromKohSteps,
 } from '../lye/index.js';
+import {
+  checkTemperaturesSteps,
+  heatOfEvaporationSteps,
+  heatOfWarmingSteps,
+  potHeatFromReactionSteps,
+  stagedLyeSteps,
+} from '../process/index.js';
 import { frozen, readFields, readWord, type Step, type Steps } from '../numbers/index.js';
 import { alkaliDemandOfSteps, planLyeSteps, soapFromLyeSteps, superfatFromLyeSteps } from '../saponification/index.js';
 
@@ -85,7 +92,15 @@ export type ExplainedBy =
   | 'soapStateFromTest'
   | 'soapSolutionPhFrom'
   | 'freeAlkaliBehindPh'
+<<<<<<< HEAD
   | 'planBatch';
+=======
+  | 'checkTemperatures'
+  | 'potHeatFromReaction'
+  | 'stagedLye'
+  | 'heatOfWarming'
+  | 'heatOfEvaporation';
+>>>>>>> process
 
 /** Each of these functions by its kernel. */
 const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
@@ -129,7 +144,15 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   soapStateFromTest: soapStateFromTestSteps,
   soapSolutionPhFrom: soapSolutionPhFromSteps,
   freeAlkaliBehindPh: freeAlkaliBehindPhSteps,
+<<<<<<< HEAD
   planBatch: planBatchSteps,
+=======
+  checkTemperatures: checkTemperaturesSteps,
+  potHeatFromReaction: potHeatFromReactionSteps,
+  stagedLye: stagedLyeSteps,
+  heatOfWarming: heatOfWarmingSteps,
+  heatOfEvaporation: heatOfEvaporationSteps,
+>>>>>>> process
 };
 
 /** A result that carries who made it and what from; also one read back from JSON. */
