@@ -92,15 +92,12 @@ export type ExplainedBy =
   | 'soapStateFromTest'
   | 'soapSolutionPhFrom'
   | 'freeAlkaliBehindPh'
-<<<<<<< HEAD
-  | 'planBatch';
-=======
+  | 'planBatch'
   | 'checkTemperatures'
   | 'potHeatFromReaction'
   | 'stagedLye'
   | 'heatOfWarming'
   | 'heatOfEvaporation';
->>>>>>> process
 
 /** Each of these functions by its kernel. */
 const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
@@ -144,15 +141,12 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   soapStateFromTest: soapStateFromTestSteps,
   soapSolutionPhFrom: soapSolutionPhFromSteps,
   freeAlkaliBehindPh: freeAlkaliBehindPhSteps,
-<<<<<<< HEAD
   planBatch: planBatchSteps,
-=======
   checkTemperatures: checkTemperaturesSteps,
   potHeatFromReaction: potHeatFromReactionSteps,
   stagedLye: stagedLyeSteps,
   heatOfWarming: heatOfWarmingSteps,
   heatOfEvaporation: heatOfEvaporationSteps,
->>>>>>> process
 };
 
 /** A result that carries who made it and what from; also one read back from JSON. */
