@@ -347,3 +347,22 @@ export {
   type TotalFreeAlkaliFromTitrationInput,
   type TotalFreeAlkaliFromTitrationResult,
 } from './freeAlkali/index.js';
+
+// clarity
+export {
+  baseFromTarget,
+  type BaseComponent,
+  type BaseFromTargetBase,
+  type BaseFromTargetInput,
+  type BasePlan,
+  type BasePlanFor,
+  type BaseShares,
+  type BaseSupplies,
+  type BaseTarget,
+  type BaseWeights,
+  type BlendedFat,
+  type BlendedFatInput,
+  type BoughtSolvent,
+  type GivenBase,
+  type SuppliedComponent,
+} from './clarity/index.js';

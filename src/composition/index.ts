@@ -1,7 +1,13 @@
-export type { AdditionInput, GivenAddition, SolventAdditionInput } from './additions.js';
+export {
+  readAddition,
+  type Addition,
+  type AdditionInput,
+  type GivenAddition,
+  type SolventAdditionInput,
+} from './additions.js';
 export { batchVolumeOf, batchVolumeOfSteps, type BatchVolume, type BatchVolumeOfInput } from './batchVolumeOf.js';
 export type { GivenComposition, MadeSoap } from './chargedPot.js';
-export type { ComponentName } from './components.js';
+export { componentOfSolvent, SPIRITS, type ComponentName } from './components.js';
 export {
   compositionFrom,
   compositionFromSteps,
@@ -11,7 +17,7 @@ export {
   type GlycerolAmount,
 } from './compositionFrom.js';
 export { SOLVENT_IDS, solvents, type SolventId, type SolventListing } from './data/solventNames.js';
-export type { GivenLoss } from './loss.js';
+export { readLoss, type GivenLoss } from './loss.js';
 export type { MixedSolvent } from './mixtureCurve.js';
 export {
   mixtureDensity,

@@ -1,3 +1,4 @@
+import { baseFromTargetSteps } from '../clarity/index.js';
 import {
   batchVolumeOfSteps,
   compositionFromSteps,
@@ -68,6 +69,7 @@ export type ExplainedBy =
   | 'solventDensity'
   | 'mixtureDensity'
   | 'spiritStrengthFromVolume'
+  | 'baseFromTarget'
   | 'freeCausticAlkaliFromTitration'
   | 'totalFreeAlkaliFromTitration'
   | 'acidValueFromTitration'
@@ -111,6 +113,7 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   solventDensity: solventDensitySteps,
   mixtureDensity: mixtureDensitySteps,
   spiritStrengthFromVolume: spiritStrengthFromVolumeSteps,
+  baseFromTarget: baseFromTargetSteps,
   freeCausticAlkaliFromTitration: freeCausticAlkaliFromTitrationSteps,
   totalFreeAlkaliFromTitration: totalFreeAlkaliFromTitrationSteps,
   acidValueFromTitration: acidValueFromTitrationSteps,

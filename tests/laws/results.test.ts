@@ -104,6 +104,7 @@ describe('basis, edition and cautions', () => {
       'acidityFromTitration',
       'alkaliAssayFromBariumChloride',
       'alkaliAssayFromTwoIndicators',
+      'baseFromTarget',
       'batchVolumeOf',
       'compositionFrom',
       'correctFreeAlkali',
