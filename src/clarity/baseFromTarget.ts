@@ -1,6 +1,6 @@
 import type { Composition, GivenAddition } from '../composition/index.js';
 import type { Alkali } from '../lye/index.js';
-import { frozen, noted, ZERO, type Decimal, type Remark, type Steps } from '../numbers/index.js';
+import { Decimal, frozen, noted, ZERO, type Remark, type Steps } from '../numbers/index.js';
 import type { Estimate, Fraction, FractionInput, Mass, MassInput, Ranged } from '../quantities/index.js';
 import type { AlkaliChoice, ChargedFat, ChosenAlkali, Exact } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
@@ -8,7 +8,7 @@ import type { BlendedFatInput } from './baseBlend.js';
 import { sharesOf, type BaseShares, type BaseSupplies, type BaseTarget } from './baseTarget.js';
 import { checkClosing, checkFeasible } from './infeasibleBase.js';
 import { readBaseProblem, type GivenBase } from './readBaseProblem.js';
-import { madeOf, solvedBase, type BaseProblem, type SolvedBase } from './solvedBase.js';
+import { madeOf, remainderOf, solvedBase, type BaseProblem, type SolvedBase } from './solvedBase.js';
 import { cautionsOfBase, notesOfBase, weighedBase } from './weighedBase.js';
 
 /** Input of {@link baseFromTarget}, the choice of alkali apart. */
@@ -126,14 +126,15 @@ export function baseFromTargetSteps(input: BaseFromTargetInput, steps?: Steps): 
   const made = weighedBase(problem, solved, loss, steps);
   const percentOf = (grams: Decimal): Decimal => grams.times(100).div(problem.batch);
   const { weigh, soap, composition } = made;
+  const remainder = remainderOf(solved);
   return frozen({
     by: 'baseFromTarget',
     given,
     weigh,
-    shares: sharesOf(new Map([...solved.held].map(([name, grams]) => [name, percentOf(grams)]))),
+    shares: sharesOf(new Map([...solved.held].map(([name, grams]) => [name, percentOf(Decimal.max(grams, ZERO))]))),
     remainder: frozen({
-      mass: frozen({ g: solved.remainder }),
-      share: frozen({ percent: percentOf(solved.remainder) }),
+      mass: frozen({ g: remainder }),
+      share: frozen({ percent: percentOf(remainder) }),
     }),
     superfat: soap.superfat,
     composition,

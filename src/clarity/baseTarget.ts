@@ -1,5 +1,5 @@
-import { readAddition, type Addition } from '../composition/index.js';
-import { frozen, readShape, refuse, ZERO, type Decimal, type Fields, type Limits } from '../numbers/index.js';
+import { readAddition, type Addition, type SolventId } from '../composition/index.js';
+import { frozen, readShape, refuse, ZERO, type Decimal, type Limits } from '../numbers/index.js';
 import {
   readPercent,
   type Fraction,
@@ -57,18 +57,15 @@ const SHARE: Limits = { min: 0, max: 100 };
  * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `unknown-unit` and the faults of an assay
  */
 export function readSupplies(path: string, value: unknown): Supplies {
-  const solvents = boughtSolvents();
-  const fields = readShape(path, value, [...solvents.map(([name]) => name), 'salts', 'other']);
+  const solvents = new Map<string, SolventId>(boughtSolvents());
+  const fields = readShape(path, value, [...solvents.keys(), 'salts', 'other']);
   const found = new Map<SuppliedComponent, Addition>();
-  const read = (name: SuppliedComponent, key: string, besides: Fields = {}): void => {
-    if (fields[name] === undefined) return;
-    const here = `${path}.${name}`;
-    const supply = readShape(here, fields[name], [key]);
-    found.set(name, readAddition(here, { ...supply, ...besides }, ZERO));
-  };
-  for (const [name, solvent] of solvents) read(name, 'assay', { solvent });
-  read('salts', 'salt');
-  read('other', 'name');
+  for (const name of Object.keys(fields) as SuppliedComponent[]) {
+    if (fields[name] === undefined) continue;
+    const [here, solvent] = [`${path}.${name}`, solvents.get(name)];
+    const key = solvent !== undefined ? 'assay' : name === 'salts' ? 'salt' : 'name';
+    found.set(name, readAddition(here, { ...readShape(here, fields[name], [key]), solvent }, ZERO));
+  }
   return found;
 }
 

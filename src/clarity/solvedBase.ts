@@ -55,11 +55,12 @@ export function madeOf({ made }: BaseBlend, name: BaseComponent): Decimal {
   }
 }
 
-/** All that a gram of fats and its lye leave in the pot. */
-function keptOf({ made }: BaseBlend): Decimal {
-  return Object.values(made)
-    .reduce((sum, grams) => sum.plus(grams), ZERO)
-    .minus(made.carbonDioxide);
+/** Grams to a gram of fats that a target never names. */
+function unnamedOf({ made }: BaseBlend): Decimal {
+  const { freeFat, freeAcid, freeNaoh, freeKoh, sodiumCarbonate, potassiumCarbonate, unsaponifiable } = made;
+  return [freeFat, freeAcid, freeNaoh, freeKoh, sodiumCarbonate, potassiumCarbonate, unsaponifiable].reduce(
+    (sum, grams) => sum.plus(grams),
+  );
 }
 
 const assayOf = (supplies: Supplies, name: SuppliedComponent): Decimal => {
@@ -99,10 +100,12 @@ export function solvedBase(problem: BaseProblem): SolvedBase {
   const water = (held.get('water') ?? ZERO).plus(waterGone).minus(brought);
 
   const trace = batch.times('1e-20');
-  const least = (name: BaseComponent): Decimal => {
+  /** What evaporates is not gone to the last trace; of two spirits one can be none. */
+  const least = (name: BaseComponent, grams: Decimal): Decimal => {
     if (name === 'soap') return batch.times(LEAST_SOAP).div(100);
-    const leaves = name === 'water' ? waterGone : isSpirit(name) ? spiritGone : ZERO;
-    return leaves.isZero() ? ZERO : trace;
+    if (name === 'water') return waterGone.isZero() ? ZERO : trace;
+    const isLast = isSpirit(name) && !spiritGone.isZero() && spirit.minus(grams).lt(trace);
+    return isLast ? trace : ZERO;
   };
   return {
     fats,
@@ -112,7 +115,7 @@ export function solvedBase(problem: BaseProblem): SolvedBase {
     additionsWater,
     remainder,
     bounds: [
-      ...[...held].map(([of, grams]) => ({ of, kind: 'share' as const, slack: grams.minus(least(of)) })),
+      ...[...held].map(([of, grams]) => ({ of, kind: 'share' as const, slack: grams.minus(least(of, grams)) })),
       // a solid must be dissolved
       { of: 'water', kind: 'weighed', slack: problem.blend.hasSolid ? water.minus(trace) : water },
       ...[...weighed].map(([of, grams]) => ({
@@ -140,8 +143,8 @@ function heldIn({
   const isNamed = (name: BaseComponent): boolean => held.has(name) || name === leftOut;
   /** Of each gram of amine so much comes with it that the target does not name. */
   const amines = isNamed('other') ? ZERO : ONE.div(assayOf(supplies, 'triethanolamine')).minus(1);
-  const named = (['soap', 'glycerol', 'water', 'other'] as const).filter(isNamed);
-  const loose = named.reduce((sum, name) => sum.minus(madeOf(blend, name)), keptOf(blend));
+  const unasked = (['glycerol', 'other'] as const).filter((name) => !isNamed(name));
+  const loose = unasked.reduce((sum, name) => sum.plus(madeOf(blend, name)), unnamedOf(blend));
 
   const perSoap = madeOf(blend, 'soap');
   const amineRest = (held.get('triethanolamine') ?? ZERO).times(amines);
@@ -160,4 +163,9 @@ const DUST = '1e-28';
 /** The bounds that a solution breaks. */
 export function brokenBounds({ batch }: BaseProblem, { bounds }: SolvedBase): readonly Bound[] {
   return bounds.filter(({ slack }) => slack.lt(batch.times(DUST).neg()));
+}
+
+/** What is in the base beside the target; what rounding leaves is nothing. */
+export function remainderOf({ remainder }: SolvedBase): Decimal {
+  return remainder.abs().lt('1e-24') ? ZERO : remainder;
 }

@@ -4,7 +4,7 @@ import type { Estimate, Fraction, Mass } from '../quantities/index.js';
 import { potCautions, soapFromLyeSteps, type ChargedFat, type SoapFromLyeResult } from '../saponification/index.js';
 import { weighable, type BaseBlend } from './baseBlend.js';
 import { GLYCEROL_AS_FORMED, REMAINDER_FOLLOWS_FATS, SOLVED_FOR_LIKELY, UNROUNDED, WATER_TO_ADD } from './baseNotes.js';
-import type { BaseProblem, SolvedBase } from './solvedBase.js';
+import { remainderOf, type BaseProblem, type SolvedBase } from './solvedBase.js';
 
 /** What to weigh for a base, and what that makes. */
 export interface WeighedBase {
@@ -57,7 +57,7 @@ export function weighedBase(
 /** What was assumed, of the composition and of the target. */
 export function notesOfBase(
   { shares, leftOut, blend }: BaseProblem,
-  { remainder }: SolvedBase,
+  solved: SolvedBase,
   { composition }: WeighedBase,
 ): readonly Remark[] {
   const hasGlycerol = shares.has('glycerol') || leftOut === 'glycerol';
@@ -65,7 +65,7 @@ export function notesOfBase(
     ...composition.notes,
     SOLVED_FOR_LIKELY,
     WATER_TO_ADD,
-    ...(remainder.isZero() ? [] : [REMAINDER_FOLLOWS_FATS]),
+    ...(remainderOf(solved).isZero() ? [] : [REMAINDER_FOLLOWS_FATS]),
     ...(hasGlycerol || blend.made.glycerol.isZero() ? [] : [GLYCEROL_AS_FORMED]),
     UNROUNDED,
   ]);
