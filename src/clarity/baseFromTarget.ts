@@ -8,7 +8,7 @@ import type { BlendedFatInput } from './baseBlend.js';
 import { sharesOf, type BaseShares, type BaseSupplies, type BaseTarget } from './baseTarget.js';
 import { checkClosing, checkFeasible } from './infeasibleBase.js';
 import { readBaseProblem, type GivenBase } from './readBaseProblem.js';
-import { madeOf, remainderOf, solvedBase, type BaseProblem, type SolvedBase } from './solvedBase.js';
+import { gramsOf, madeOf, remainderOf, solvedBase, type BaseProblem, type SolvedBase } from './solvedBase.js';
 import { cautionsOfBase, notesOfBase, weighedBase } from './weighedBase.js';
 
 /** Input of {@link baseFromTarget}, the choice of alkali apart. */
@@ -151,6 +151,6 @@ function noteSolution({ blend, batch, leftOut }: BaseProblem, solved: SolvedBase
   noted(steps, 'water of the lye to one gram of fats', 'Σ m·(1 − w)', 'g', blend.lyeWater);
   noted(steps, 'fats', 'm(fats) = B·w(soap)/s', 'g', solved.fats);
   noted(steps, 'what the target does not name', 'what fats, lye and additions bring besides', 'g', solved.remainder);
-  const rest = (solved.held.get(leftOut) ?? ZERO).times(100).div(batch);
+  const rest = gramsOf(solved.held, leftOut).times(100).div(batch);
   noted(steps, `${leftOut}, which makes up the rest`, '100 − Σ w − remainder', 'percent', rest);
 }

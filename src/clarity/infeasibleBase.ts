@@ -1,6 +1,15 @@
 import { Decimal, refuse, toStep, ZERO } from '../numbers/index.js';
 import type { BaseComponent } from './baseComponents.js';
-import { brokenBounds, madeOf, solvedBase, type BaseProblem, type Bound, type SolvedBase } from './solvedBase.js';
+import {
+  brokenBounds,
+  gramsOf,
+  madeOf,
+  MOST_LOSS,
+  solvedBase,
+  type BaseProblem,
+  type Bound,
+  type SolvedBase,
+} from './solvedBase.js';
 
 /** Shares are named to so many decimals of a percent, towards the feasible side. */
 const DECIMALS = 4;
@@ -11,21 +20,24 @@ interface Nearest {
   readonly figure: Decimal;
 }
 
+const slacksOf = (problem: BaseProblem): ReadonlyMap<string, Decimal> =>
+  new Map(solvedBase(problem).bounds.map(({ kind, of, slack }) => [`${kind} ${of}`, slack]));
+
 const isFeasible = (problem: BaseProblem): boolean => brokenBounds(problem, solvedBase(problem)).length === 0;
 
 /**
- * The feasible figure nearest to one of a problem, all else being as it is. Every bound is a straight line over it, `b + k·x`, so that two
- * points tell where the line meets nothing.
+ * The feasible figure nearest to one of a problem, all else being as it is. Every bound is a straight line over it, so that two
+ * points tell where it meets nothing.
  */
 function nearest(
   from: Decimal,
   withFigure: (figure: Decimal) => BaseProblem,
   stepOf: (figure: Decimal) => Decimal,
 ): Nearest | undefined {
-  const [here, beyond] = [solvedBase(withFigure(from)).bounds, solvedBase(withFigure(from.plus(1))).bounds];
+  const [here, beyond] = [slacksOf(withFigure(from)), slacksOf(withFigure(from.plus(1)))];
   let [low, high]: [Decimal | undefined, Decimal | undefined] = [undefined, undefined];
-  for (const [at, { slack }] of here.entries()) {
-    const slope = (beyond[at]?.slack ?? slack).minus(slack);
+  for (const [bound, slack] of here) {
+    const slope = gramsOf(beyond, bound).minus(slack);
     if (slope.isZero()) continue;
     const root = from.minus(slack.div(slope));
     if (slope.gt(0)) low = low === undefined ? root : Decimal.max(low, root);
@@ -45,7 +57,7 @@ function nearest(
 function nearestShare(problem: BaseProblem, of: BaseComponent): Nearest | undefined {
   const { shares } = problem;
   return nearest(
-    shares.get(of) ?? ZERO,
+    gramsOf(shares, of),
     (percent) => ({ ...problem, shares: new Map(shares).set(of, percent) }),
     () => new Decimal(10).pow(-DECIMALS),
   );
@@ -82,7 +94,7 @@ const urgency = ({ kind, of }: Bound): number => (kind === 'share' ? 0 : of === 
  * @throws CalculationError `infeasible`, with the water that would close them
  */
 export function checkClosing(problem: BaseProblem, solved: SolvedBase, stated: Decimal): void {
-  const closing = percentOf(problem, solved.held.get('water') ?? ZERO);
+  const closing = percentOf(problem, gramsOf(solved.held, 'water'));
   const gap = stated.minus(closing);
   if (gap.abs().lte('0.00005')) return;
   const away = `${shown(gap.abs())} percent too ${gap.gt(0) ? 'much' : 'little'}`;
@@ -106,7 +118,8 @@ function shareInWords(problem: BaseProblem, of: BaseComponent): readonly string[
 
 function lossInWords(problem: BaseProblem): readonly string[] {
   const found = nearestLoss(problem);
-  return found === undefined ? [] : [`${found.side} ${found.figure.toString()} g evaporated`];
+  if (found === undefined || found.figure.gt(problem.batch.times(MOST_LOSS))) return [];
+  return [`${found.side} ${found.figure.toString()} g evaporated`];
 }
 
 const expected = (ways: readonly string[], why: string): string =>
@@ -147,12 +160,12 @@ function refuseWater(problem: BaseProblem, solved: SolvedBase): never {
       [...shareInWords(problem, leftOut === 'water' ? 'soap' : 'water'), ...lossInWords(problem)],
       why.join(', '),
     ),
-    `${shown(percentOf(problem, solved.held.get('water') ?? ZERO))} percent of water`,
+    `${shown(percentOf(problem, gramsOf(solved.held, 'water')))} percent of water`,
   );
 }
 
 function refuseFormed(problem: BaseProblem, { held }: SolvedBase, { of, slack }: Bound): never {
-  const share = percentOf(problem, held.get(of) ?? ZERO);
+  const share = percentOf(problem, gramsOf(held, of));
   refuse(
     'infeasible',
     `target.${of}`,

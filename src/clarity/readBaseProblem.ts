@@ -3,9 +3,15 @@ import { frozen, readShape, refuse, ZERO, type Decimal } from '../numbers/index.
 import { readMass, readPercent, type Estimate, type Fraction, type Mass } from '../quantities/index.js';
 import type { GivenAlkali } from '../saponification/index.js';
 import { baseBlend, readBlend, type BlendedFat } from './baseBlend.js';
-import { givenSupplies, readBaseTarget, readSupplies, type BaseShares, type BaseSupplies } from './baseTarget.js';
-import type { Supplies } from './baseTarget.js';
-import type { BaseProblem } from './solvedBase.js';
+import {
+  givenSupplies,
+  readBaseTarget,
+  readSupplies,
+  type BaseShares,
+  type BaseSupplies,
+  type Supplies,
+} from './baseTarget.js';
+import { MOST_LOSS, type BaseProblem } from './solvedBase.js';
 
 /** What a base was worked out from: the inputs as read; assays by mass. */
 export interface GivenBase {
@@ -46,8 +52,8 @@ export function readBaseProblem(input: unknown): ReadProblem {
   const { shares, leftOut, closing, given: target } = readBaseTarget('target', fields['target'], supplies);
   const { evaporated, spiritShareOfLoss } = fields;
   const loss = readLoss('', { evaporated, spiritShareOfLoss });
-  const grams = 'evaporated' in loss.stated ? loss.stated.evaporated : ZERO;
-  if (grams.gt(batch.times(100))) {
+  const grams = loss.given.evaporated?.g ?? ZERO;
+  if (grams.gt(batch.times(MOST_LOSS))) {
     refuse('out-of-range', 'evaporated', 'at most a hundred times batchMass', `${grams.toString()} g`);
   }
   const spiritShare = spiritShareIn(grams, loss.spiritShare?.likely, supplies);

@@ -63,6 +63,9 @@ function unnamedOf({ made }: BaseBlend): Decimal {
   );
 }
 
+/** Grams of one of several things; none of what is not there. */
+export const gramsOf = <K>(grams: ReadonlyMap<K, Decimal>, name: K): Decimal => grams.get(name) ?? ZERO;
+
 const assayOf = (supplies: Supplies, name: SuppliedComponent): Decimal => {
   const holds = supplies.get(name)?.holds;
   return typeof holds === 'object' ? holds.share.likely : ONE;
@@ -79,10 +82,10 @@ export function solvedBase(problem: BaseProblem): SolvedBase {
 
   const spiritGone = evaporated.times(spiritShare);
   const waterGone = evaporated.minus(spiritGone);
-  const spirit = SPIRITS.reduce((sum, name) => sum.plus(held.get(name) ?? ZERO), ZERO);
+  const spirit = SPIRITS.reduce((sum, name) => sum.plus(gramsOf(held, name)), ZERO);
   /** Grams before the loss; two spirits leave in the proportion they are there. */
   const before = (name: SuppliedComponent): Decimal => {
-    const grams = held.get(name) ?? ZERO;
+    const grams = gramsOf(held, name);
     return isSpirit(name) && !spirit.isZero() ? grams.plus(spiritGone.times(grams.div(spirit))) : grams;
   };
   const weighed = new Map<SuppliedComponent, Decimal>();
@@ -97,7 +100,7 @@ export function solvedBase(problem: BaseProblem): SolvedBase {
     else additionsWater = additionsWater.plus(grams.minus(pure));
   }
   const brought = fats.times(problem.blend.made.water).plus(additionsWater);
-  const water = (held.get('water') ?? ZERO).plus(waterGone).minus(brought);
+  const water = gramsOf(held, 'water').plus(waterGone).minus(brought);
 
   const trace = batch.times('1e-20');
   /** What evaporates is not gone to the last trace; of two spirits one can be none. */
@@ -147,15 +150,18 @@ function heldIn({
   const loose = unasked.reduce((sum, name) => sum.plus(madeOf(blend, name)), unnamedOf(blend));
 
   const perSoap = madeOf(blend, 'soap');
-  const amineRest = (held.get('triethanolamine') ?? ZERO).times(amines);
+  const amineRest = gramsOf(held, 'triethanolamine').times(amines);
   const room = [...held.values()].reduce((left, grams) => left.minus(grams), batch).minus(amineRest);
   const soap = held.get('soap');
   const fats = soap === undefined ? room.div(perSoap.plus(loose)) : soap.div(perSoap);
   const rest = soap === undefined ? fats.times(perSoap) : room.minus(fats.times(loose));
   held.set(leftOut, leftOut === 'triethanolamine' ? rest.div(amines.plus(1)) : rest);
-  const remainder = fats.times(loose).plus((held.get('triethanolamine') ?? ZERO).times(amines));
+  const remainder = fats.times(loose).plus(gramsOf(held, 'triethanolamine').times(amines));
   return { fats, held, remainder };
 }
+
+/** So many times the batch can evaporate, a bound of what is read as a mass. */
+export const MOST_LOSS = 100;
 
 /** Rounding leaves so much of a batch; it is nothing. */
 const DUST = '1e-28';

@@ -4,7 +4,7 @@ import type { Estimate, Fraction, Mass } from '../quantities/index.js';
 import { potCautions, soapFromLyeSteps, type ChargedFat, type SoapFromLyeResult } from '../saponification/index.js';
 import { weighable, type BaseBlend } from './baseBlend.js';
 import { GLYCEROL_AS_FORMED, REMAINDER_FOLLOWS_FATS, SOLVED_FOR_LIKELY, UNROUNDED, WATER_TO_ADD } from './baseNotes.js';
-import { remainderOf, type BaseProblem, type SolvedBase } from './solvedBase.js';
+import { gramsOf, remainderOf, type BaseProblem, type SolvedBase } from './solvedBase.js';
 
 /** What to weigh for a base, and what that makes. */
 export interface WeighedBase {
@@ -43,7 +43,7 @@ export function weighedBase(
       `${name} to weigh`,
       '(B·w + lost − p·m(fats))/assay',
       'g',
-      solved.weighed.get(name) ?? ZERO,
+      gramsOf(solved.weighed, name),
     );
     return frozen({ ...given, mass: mass(grams) });
   });

@@ -181,6 +181,18 @@ describe('baseFromTarget: infeasible targets name the bound and the nearest feas
       spiritShareOfLoss: percent(100),
     };
     expectNearest(input, 1);
+    // and of a loss that has the strength of the spirit, each gram brings as much water as it takes
+    expectNearest({ ...input, spiritShareOfLoss: percent(96) }, 1);
+  });
+
+  it('water that a thin solution brings: no soap and no loss of this world makes room for it', () => {
+    const refusal = refused({
+      ...clear,
+      target: { soap: percent(40), sorbitol: percent(30) },
+      supplies: { sorbitol: { assay: percent('0.1') } },
+    });
+    expect([refusal?.code, refusal?.path]).toEqual(['infeasible', 'target.water']);
+    expect(refusal?.expected).toMatch(/^another target: .*, the additions 29970$/); // 30 / 0.001 - 30
   });
 
   it('law: whatever is asked is answered, or refused with figures that are feasible and, just past, are not', () => {
@@ -257,6 +269,7 @@ describe('baseFromTarget: refusals', () => {
     const { shares } = baseOf(clear);
     expect(JSON.stringify(clear)).toBe(before);
     expect(shares.soap?.percent.toFixed(20)).toBe('40.00000000000000000000');
+    expect(refused({ ...clear, supplies: { ...clear.supplies, sucrose: undefined } } as never)).toBeUndefined();
     expect(refused({ ...clear, target: { soap: percent(40), ethanol: percent(10) }, supplies: { ethanol: { assay: { percentByVolume: 96 } } } })).toBeUndefined();
   }); // prettier-ignore
 });
