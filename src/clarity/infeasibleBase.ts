@@ -11,7 +11,7 @@ import {
   type SolvedBase,
 } from './solvedBase.js';
 
-/** Shares are named to so many decimals of a percent, towards the feasible side. */
+/** Figures are named to so many decimals of a percent or a gram, towards the feasible side. */
 const DECIMALS = 4;
 
 /** A feasible figure nearest to one that is not. */
@@ -29,11 +29,8 @@ const isFeasible = (problem: BaseProblem): boolean => brokenBounds(problem, solv
  * The feasible figure nearest to one of a problem, all else being as it is. Every bound is a straight line over it, so that two
  * points tell where it meets nothing.
  */
-function nearest(
-  from: Decimal,
-  withFigure: (figure: Decimal) => BaseProblem,
-  stepOf: (figure: Decimal) => Decimal,
-): Nearest | undefined {
+function nearest(from: Decimal, withFigure: (figure: Decimal) => BaseProblem): Nearest | undefined {
+  const step = new Decimal(10).pow(-DECIMALS);
   const [here, beyond] = [slacksOf(withFigure(from)), slacksOf(withFigure(from.plus(1)))];
   let [low, high]: [Decimal | undefined, Decimal | undefined] = [undefined, undefined];
   for (const [bound, slack] of here) {
@@ -45,9 +42,9 @@ function nearest(
   }
   const found: Nearest | undefined =
     low?.gt(from) === true
-      ? { side: 'at least', figure: toStep(low, stepOf(low), 'up') }
+      ? { side: 'at least', figure: toStep(low, step, 'up') }
       : high?.lt(from) === true
-        ? { side: 'at most', figure: toStep(high, stepOf(high), 'down') }
+        ? { side: 'at most', figure: toStep(high, step, 'down') }
         : undefined;
   // bounds on both sides may leave nothing between them
   return found !== undefined && found.figure.gte(0) && isFeasible(withFigure(found.figure)) ? found : undefined;
@@ -56,19 +53,11 @@ function nearest(
 /** The nearest feasible share of a component that is given. */
 function nearestShare(problem: BaseProblem, of: BaseComponent): Nearest | undefined {
   const { shares } = problem;
-  return nearest(
-    gramsOf(shares, of),
-    (percent) => ({ ...problem, shares: new Map(shares).set(of, percent) }),
-    () => new Decimal(10).pow(-DECIMALS),
-  );
+  return nearest(gramsOf(shares, of), (percent) => ({ ...problem, shares: new Map(shares).set(of, percent) }));
 }
 
 function nearestLoss(problem: BaseProblem): Nearest | undefined {
-  return nearest(
-    problem.evaporated,
-    (evaporated) => ({ ...problem, evaporated }),
-    (grams) => new Decimal(10).pow(grams.e - 5),
-  );
+  return nearest(problem.evaporated, (evaporated) => ({ ...problem, evaporated }));
 }
 
 /**

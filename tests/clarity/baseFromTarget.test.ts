@@ -129,7 +129,20 @@ describe('baseFromTarget: worked by hand', () => {
     expect(weigh.additions.map(({ mass }) => mass.g.toFixed(6))).toEqual(['176.470588', '33.529412', '15.000000']);
   });
 
-  it('the sixth decimal of nothing: where all shares are given, water closes what is missing', () => {
+  it('amines that make up the rest, with what is in them besides', () => {
+    // fats 3000 * 0.30 / 1.032 169 942 = 871.949 438 g: 8.719 494 of fat left, 121.385 870 of glycerol formed
+    // 3000 - 900 - 1500 - 8.719 494 - 121.385 870 = 469.894 636 g of technical amine, 85 % of it 399.410 440 g
+    const { weigh, shares, remainder } = baseOf({
+      ...clear,
+      target: { soap: { percent: 30 }, water: { percent: 50 } },
+      supplies: { triethanolamine: { assay: { percent: 85 } } },
+    });
+    expect(weigh.additions[0]?.mass.g.toFixed(6)).toBe('469.894636');
+    expect(shares.triethanolamine?.percent.toFixed(6)).toBe('13.313681'); // 399.410 440 / 30
+    expect(remainder.mass.g.toFixed(6)).toBe('200.589560'); // 8.719 494 + 121.385 870 + 70.484 195
+  });
+
+  it('where all shares are given, water closes what is missing in the fifth decimal', () => {
     const all = baseOf({ ...clear, target: { ...clear.target, water: { percent: '20.6125' } } });
     expect(all.shares.water?.percent.toFixed(6)).toBe('20.612467');
     expect(all.given.target.water?.percent.toString()).toBe('20.6125');
@@ -139,7 +152,7 @@ describe('baseFromTarget: worked by hand', () => {
 describe('baseFromTarget: laws', () => {
   it('finds again what was weighed into a pot from its composition, whichever share is left out', () => {
     fc.assert(
-      fc.property(pots, fc.nat(), (pot, at) => {
+      fc.property(pots, fc.integer({ min: 0, max: 9 }), (pot, at) => {
         const { input, composition, weighed } = madePot(pot, at);
         const batch = new Exact(composition.mass.likely.g.toString());
         const plan = baseOf(input);
@@ -159,13 +172,13 @@ describe('baseFromTarget: laws', () => {
         for (const { alkali, mass } of weighed.lye) near(plan.weigh[alkali].g, mass.g, '1e-25');
         near(plan.weigh.water.g, weighed.water, '1e-24');
       }),
-      { seed: 20261125, numRuns: 120 },
+      { seed: 20261125, numRuns: 60 },
     );
   });
 
   it('compositionFrom of the answer is the target, and the shares with the remainder are 100', () => {
     fc.assert(
-      fc.property(pots, fc.nat(), (pot, at) => {
+      fc.property(pots, fc.integer({ min: 0, max: 9 }), (pot, at) => {
         const { input } = madePot(pot, at);
         const plan = baseOf(input);
         const lye = (['naoh', 'koh'] as const).flatMap((alkali) => {
@@ -196,7 +209,7 @@ describe('baseFromTarget: laws', () => {
           true,
         );
       }),
-      { seed: 20261126, numRuns: 80 },
+      { seed: 20261126, numRuns: 40 },
     );
   });
 

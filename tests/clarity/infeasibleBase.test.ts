@@ -34,7 +34,7 @@ function named(input: BaseFromTargetInput, expected: string): readonly Named[] {
   const loss = LOSS.exec(expected);
   if (loss !== null) {
     const withLoss = (g: string | number): BaseFromTargetInput => ({ ...input, evaporated: { g } });
-    found.push({ at: withLoss(loss[1] ?? ''), past: withLoss((Number(loss[1]) * 0.99999).toPrecision(8)) });
+    found.push({ at: withLoss(loss[1] ?? ''), past: withLoss((Number(loss[1]) - 0.0002).toFixed(4)) });
   }
   return found;
 }
@@ -94,6 +94,19 @@ describe('baseFromTarget: infeasible targets name the bound and the nearest feas
     const { glycerol, ...open } = solid.target;
     expect(glycerol).toBeDefined();
     expect(expectNearest({ ...solid, target: open }, 2).message).toContain('solid alkali must be dissolved');
+  });
+
+  it('a solid in no water at all', () => {
+    const solid = (water: string): BaseFromTargetInput => ({
+      ...clear,
+      alkali: { naoh: { solid: { hydroxide: percent(100) } } },
+      target: { soap: percent(40), water: percent(water) },
+      supplies: { propyleneGlycol: { assay: percent(100) } },
+    });
+    const refusal = refused(solid('0'));
+    expect([refusal?.code, refusal?.path]).toEqual(['infeasible', 'target.water']);
+    expect(refusal?.expected).toMatch(/^water of at least 0.0001 percent with propyleneGlycol making up the rest: /);
+    expect(refused(solid('0.0001'))).toBeUndefined();
   });
 
   it('glycerol that the fats set free', () => {
@@ -224,11 +237,11 @@ describe('baseFromTarget: infeasible targets name the bound and the nearest feas
           expect(refused(past)?.code).toBe('infeasible');
         }
       }),
-      { seed: 20261127, numRuns: 400 },
+      { seed: 20261127, numRuns: 200 },
     );
     // the law is about both
-    expect(answered).toBeGreaterThan(40);
-    expect(figures).toBeGreaterThan(40);
+    expect(answered).toBeGreaterThan(20);
+    expect(figures).toBeGreaterThan(20);
   });
 });
 
