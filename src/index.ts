@@ -388,3 +388,21 @@ export {
   type WorkStep,
   type WorkStepId,
 } from './process/index.js';
+// clarity
+export {
+  baseFromTarget,
+  type BaseComponent,
+  type BaseFromTargetBase,
+  type BaseFromTargetInput,
+  type BasePlan,
+  type BasePlanFor,
+  type BaseShares,
+  type BaseSupplies,
+  type BaseTarget,
+  type BaseWeights,
+  type BlendedFat,
+  type BlendedFatInput,
+  type BoughtSolvent,
+  type GivenBase,
+  type SuppliedComponent,
+} from './clarity/index.js';

@@ -1,5 +1,6 @@
 export {
   readAdditions,
+  readAddition,
   type Addition,
   type AdditionInput,
   type GivenAddition,
@@ -18,7 +19,7 @@ export {
   type GlycerolAmount,
 } from './compositionFrom.js';
 export { SOLVENT_IDS, solvents, type SolventId, type SolventListing } from './data/solventNames.js';
-export type { GivenLoss } from './loss.js';
+export { readLoss, type GivenLoss } from './loss.js';
 export type { MixedSolvent } from './mixtureCurve.js';
 export {
   mixtureDensity,

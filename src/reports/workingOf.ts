@@ -1,4 +1,5 @@
 import { planBatchSteps } from '../batch/planBatch.js';
+import { baseFromTargetSteps } from '../clarity/index.js';
 import {
   batchVolumeOfSteps,
   compositionFromSteps,
@@ -76,6 +77,7 @@ export type ExplainedBy =
   | 'solventDensity'
   | 'mixtureDensity'
   | 'spiritStrengthFromVolume'
+  | 'baseFromTarget'
   | 'freeCausticAlkaliFromTitration'
   | 'totalFreeAlkaliFromTitration'
   | 'acidValueFromTitration'
@@ -125,6 +127,7 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   solventDensity: solventDensitySteps,
   mixtureDensity: mixtureDensitySteps,
   spiritStrengthFromVolume: spiritStrengthFromVolumeSteps,
+  baseFromTarget: baseFromTargetSteps,
   freeCausticAlkaliFromTitration: freeCausticAlkaliFromTitrationSteps,
   totalFreeAlkaliFromTitration: totalFreeAlkaliFromTitrationSteps,
   acidValueFromTitration: acidValueFromTitrationSteps,

@@ -40,6 +40,7 @@ it('results with `by` and `given` are those of these functions', () => {
     'alkaliAssayFromTwoIndicators',
     'alkaliContentOf',
     'alkaliDemandOf',
+    'baseFromTarget',
     'batchVolumeOf',
     'checkTemperatures',
     'compositionFrom',

@@ -106,6 +106,7 @@ describe('basis, edition and cautions', () => {
       'acidityFromTitration',
       'alkaliAssayFromBariumChloride',
       'alkaliAssayFromTwoIndicators',
+      'baseFromTarget',
       'batchVolumeOf',
       'checkTemperatures',
       'compositionFrom',
