@@ -1,3 +1,4 @@
+import { placeAmongPublishedSteps } from '../clarity/index.js';
 import {
   batchVolumeOfSteps,
   compositionFromSteps,
@@ -83,7 +84,8 @@ export type ExplainedBy =
   | 'correctSuperfat'
   | 'soapStateFromTest'
   | 'soapSolutionPhFrom'
-  | 'freeAlkaliBehindPh';
+  | 'freeAlkaliBehindPh'
+  | 'placeAmongPublished';
 
 /** Each of these functions by its kernel. */
 const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
@@ -127,6 +129,7 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   soapStateFromTest: soapStateFromTestSteps,
   soapSolutionPhFrom: soapSolutionPhFromSteps,
   freeAlkaliBehindPh: freeAlkaliBehindPhSteps,
+  placeAmongPublished: placeAmongPublishedSteps,
 };
 
 /** A result that carries who made it and what from; also one read back from JSON. */

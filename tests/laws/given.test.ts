@@ -31,7 +31,7 @@ describe.each(explained)('%s, run again on what was given', (_by, result) => {
   });
 });
 
-it('results with `by` and `given` are those of forty functions', () => {
+it('results with `by` and `given` are those of forty-one functions', () => {
   expect([...new Set(explained.map(([by]) => by))].sort()).toEqual([
     'acidValueFromTitration',
     'acidityFromTitration',
@@ -60,6 +60,7 @@ it('results with `by` and `given` are those of forty functions', () => {
     'lyeTemperatureFromDissolving',
     'mixtureDensity',
     'naohFromKoh',
+    'placeAmongPublished',
     'planLye',
     'ratiosOf',
     'saponificationValueFromProfile',
