@@ -2,18 +2,18 @@ import { frozen, ZERO, type Decimal } from '../numbers/index.js';
 import { mapEnds, type Estimate, type Fraction, type MassRatio } from '../quantities/index.js';
 import type { PublishedFormula, PublishedPart } from './publishedFormulas.js';
 
-/** The figures that bars are compared by, most telling first. More would find a likeness in anything. */
-export const LEADING_FIGURES = ['clearingAgentsPerSoap', 'palmiticAndStearic', 'water'] as const;
-
-/** One of them. */
-export type LeadingFigure = (typeof LEADING_FIGURES)[number];
-
-/** The quantity that each is. */
+/** The figures that bars are compared by, and the quantity that each is. More would find a likeness in anything. */
 export interface LeadingQuantities {
   readonly clearingAgentsPerSoap: MassRatio;
   readonly palmiticAndStearic: Fraction;
   readonly water: Fraction;
 }
+
+/** One of the figures that bars are compared by. */
+export type LeadingFigure = keyof LeadingQuantities;
+
+/** The figures that bars are compared by, most telling first. */
+export const LEADING_FIGURES: readonly LeadingFigure[] = ['clearingAgentsPerSoap', 'palmiticAndStearic', 'water'];
 
 const CLEARING: readonly PublishedPart[] = [
   'ethanol',

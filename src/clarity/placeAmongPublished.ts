@@ -39,8 +39,8 @@ export interface PlaceAmongPublishedResult {
   readonly precedent: Precedent;
   /** At most five complete formulas of this form, nearest first. */
   readonly nearest: readonly NearFormula[];
-  /** At most three of the same clearing agents in other forms; only where no formula of this kind is complete. */
-  readonly otherForms?: readonly NearFormula[];
+  /** At most three with the same clearing agents, nearest first: of this form, or of others where this form has none. */
+  readonly sameAgents: readonly NearFormula[];
   /** Published windows of this form, with the base's own figures beside their limits. */
   readonly windows: readonly ComparedWindow[];
   /** What the evidence cannot say. */
@@ -123,8 +123,9 @@ export function placeAmong(
   if (nearest[0] !== undefined) {
     noted(steps, `distance to ${nearest[0].id}`, '√(Σ((a − b)/spread)²/n)', '% of spread', nearest[0].distance.percent);
   }
-  const hasKind = sameForm.some(({ clearingAgents }) => clearingAgents === kind.clearingAgents);
-  const others = complete.filter((one) => one.form !== form && one.clearingAgents === kind.clearingAgents);
+  const sameAgents = complete.filter(({ clearingAgents }) => clearingAgents === kind.clearingAgents);
+  const sameKind = sameAgents.filter((one) => one.form === form);
+  const akin = sameKind.length > 0 ? sameKind : sameAgents;
   const windows = windowsBeside(charge, form);
   const beside = complete.filter((one) => one.form === form || (form === 'bar' && isSoftNotClear(one)));
   return frozen({
@@ -134,10 +135,10 @@ export function placeAmong(
     kind,
     precedent,
     nearest,
-    ...(hasKind ? {} : { otherForms: nearestOf(others, distanceOf, 3) }),
+    sameAgents: nearestOf(akin, distanceOf, 3),
     windows,
     notes: notesOf(charge, acids, precedent, sameForm),
-    basis: basisOf(charge, counted, [...beside, ...(hasKind ? [] : others), ...windows]),
+    basis: basisOf(charge, counted, [...beside, ...akin, ...windows]),
     edition: EDITION,
   });
 }

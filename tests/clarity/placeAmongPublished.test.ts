@@ -82,6 +82,20 @@ describe('placeAmongPublished: worked by hand', () => {
     expect(nearest.map(({ distance }) => distance.percent.toFixed(8))).toEqual(byHand.map(([, x]) => (Number(x) * 100).toFixed(8)));
   }); // prettier-ignore
 
+  it('a formula without water has none, and one without soap has no ratio to it', () => {
+    const dry = madeUp('dry', [60, 0, 40], undefined, { shares: { soap: { percent: new Decimal(60) } } });
+    const soapless = madeUp('soapless', [0, 0, 0], 50, { shares: { glycerol: { percent: new Decimal(100) } } });
+    const { nearest, figures } = placeAmong([dry, soapless], { composition: bar });
+    const told = nearest.map(({ id, figures: one }) => [id, Object.keys(one), one.water?.percent.toString()]);
+    expect(told.sort()).toEqual([
+      ['dry', ['clearingAgentsPerSoap', 'water'], '0'],
+      ['soapless', ['palmiticAndStearic'], undefined],
+    ]);
+    expect(figures.water.clear.stated.count).toBe(1);
+    // of one formula there is no spread to scale by
+    expect(nearest.map(({ distance }) => distance.percent.toString())).toEqual(['0', '0']);
+  });
+
   it('palmitic with stearic acid is that of each fat by its mass', () => {
     // by the profiles of the fats: 100 of 90 % and 300 of coconut oil, whose bounds are its own
     const { profile } = fat('coconut-oil');
@@ -159,13 +173,13 @@ describe('placeAmongPublished: precedent', () => {
     placeAmongPublished({ composition, ...(form === undefined ? {} : { form }) });
 
   it('a bar of polyols alone has none, and is told so; it is not called unlike clear', () => {
-    const { kind, precedent, otherForms = [], nearest } = placed(bar);
+    const { kind, precedent, sameAgents, nearest } = placed(bar);
     expect(kind).toEqual({ form: 'bar', clearingAgents: 'polyol-only' });
     expect(precedent).toMatchObject({ clear: { stated: 0, inferred: 0 }, notClear: { stated: 0, inferred: 0 }, incomplete: 0 });
     expect(precedent.text).toMatch(/^No published formula of this kind was found: .* neither for it nor against it/);
     // a glycerite of 20 % soap below, a shaving cream above
     expect([precedent.soapBelow?.percent.toString(), precedent.soapAbove?.percent.toString()]).toEqual(['20', '48.67']);
-    expect(otherForms.map(({ form, clearingAgents }) => [form, clearingAgents])).toEqual([
+    expect(sameAgents.map(({ form, clearingAgents }) => [form, clearingAgents])).toEqual([
       ['cream', 'polyol-only'],
       ['cream', 'polyol-only'],
       ['gel', 'polyol-only'],
@@ -182,11 +196,12 @@ describe('placeAmongPublished: precedent', () => {
     ],
     [[], 'none-added', { clear: { stated: 0, inferred: 0 }, notClear: { stated: 1, inferred: 4 }, incomplete: 1 }],
   ] as const)('with %j it is of a kind that is published', (additions, clearingAgents, counts) => {
-    const { kind, precedent, otherForms } = placed(compose(...additions));
+    const { kind, precedent, sameAgents } = placed(compose(...additions));
     expect(kind.clearingAgents).toBe(clearingAgents);
     expect(precedent).toMatchObject(counts);
     expect(precedent.soapBelow).toBeUndefined();
-    expect(otherForms).toBeUndefined();
+    expect(sameAgents.length).toBeGreaterThan(1);
+    expect(sameAgents.every((one) => one.form === 'bar' && one.clearingAgents === clearingAgents)).toBe(true);
   });
 
   it('says so of one, and of none with all its amounts', () => {
@@ -197,7 +212,7 @@ describe('placeAmongPublished: precedent', () => {
     ) as unknown as PublishedFormula;
     const none = placeAmong([lost], { composition: bar });
     expect(none.precedent.text).toMatch(/was found with all its amounts: .* other kinds\.$/);
-    expect([none.precedent.incomplete, none.nearest, none.otherForms]).toEqual([1, [], []]);
+    expect([none.precedent.incomplete, none.nearest, none.sameAgents]).toEqual([1, [], []]);
     expect(none.figures.water.clear.stated).toEqual({ count: 0 });
   });
 
