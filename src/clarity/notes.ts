@@ -11,7 +11,7 @@ const note = (code: string, text: string): Remark => frozen({ code, text });
 export function fewFormulas(clear: number, claimed: number, least: number): Remark {
   return note(
     'few-clear-formulas',
-    `${String(clear)} clear formulas of this form stand behind the ranges, ${String(claimed)} of them claims of patents, many from one book. Fewer than ${String(least)} bear no verdict, a convention: to be like them is no proof of clarity, to be unlike them none against it.`,
+    `${String(clear)} clear formulas of this form stand behind the ranges, ${String(claimed)} of them claims of patents. Fewer than ${String(least)} bear no verdict, a convention: to be like them is no proof of clarity, to be unlike them none against it.`,
   );
 }
 
@@ -25,7 +25,7 @@ export const TYPICAL_OILS: Remark = /* @__PURE__ */ note(
 );
 export const ALKALI_IS_NO_CLARITY: Remark = /* @__PURE__ */ note(
   'free-alkali-is-no-matter-of-clarity',
-  'Free alkali is not compared here. Many clear formulas charge more alkali than the fats need, up to a quarter more: that is no reason to copy it. Judge free alkali by its limits.',
+  'Free alkali is not compared here. Many clear formulas charge more alkali than the fats need, some by a quarter: that is no reason to copy it. Judge free alkali by its limits.',
 );
 export const NOT_IN_PRINT: Remark = /* @__PURE__ */ note(
   'not-in-print',
