@@ -351,6 +351,51 @@ export {
   type TotalFreeAlkaliFromTitrationResult,
 } from './freeAlkali/index.js';
 
+// clarity
+export {
+  baseFromTarget,
+  type BaseComponent,
+  type BaseFromTargetBase,
+  type BaseFromTargetInput,
+  type BasePlan,
+  type BasePlanFor,
+  type BaseShares,
+  type BaseSupplies,
+  type BaseTarget,
+  type BaseWeights,
+  type BlendedFat,
+  type BlendedFatInput,
+  type BoughtSolvent,
+  type GivenBase,
+  type SuppliedComponent,
+  placeAmongPublished,
+  publishedFormulas,
+  publishedWindows,
+  type ByBasis,
+  type ClearingAgentKind,
+  type ComparedLimit,
+  type ComparedWindow,
+  type LeadingFigure,
+  type LeadingQuantities,
+  type NearFormula,
+  type OutcomeBasis,
+  type PlaceAmongPublishedInput,
+  type PlaceAmongPublishedResult,
+  type PlacedFigure,
+  type PlacedFigures,
+  type PlaceInRange,
+  type Precedent,
+  type PublishedForm,
+  type PublishedFormula,
+  type PublishedLimit,
+  type PublishedOutcome,
+  type PublishedPart,
+  type PublishedSpread,
+  type PublishedWindow,
+  type SoapKind,
+  type WindowFigure,
+} from './clarity/index.js';
+
 // process
 export {
   checkTemperatures,
@@ -388,21 +433,3 @@ export {
   type WorkStep,
   type WorkStepId,
 } from './process/index.js';
-// clarity
-export {
-  baseFromTarget,
-  type BaseComponent,
-  type BaseFromTargetBase,
-  type BaseFromTargetInput,
-  type BasePlan,
-  type BasePlanFor,
-  type BaseShares,
-  type BaseSupplies,
-  type BaseTarget,
-  type BaseWeights,
-  type BlendedFat,
-  type BlendedFatInput,
-  type BoughtSolvent,
-  type GivenBase,
-  type SuppliedComponent,
-} from './clarity/index.js';

@@ -1,5 +1,6 @@
 import { planBatchSteps } from '../batch/planBatch.js';
 import { baseFromTargetSteps } from '../clarity/index.js';
+import { placeAmongPublishedSteps } from '../clarity/index.js';
 import {
   batchVolumeOfSteps,
   compositionFromSteps,
@@ -99,7 +100,8 @@ export type ExplainedBy =
   | 'potHeatFromReaction'
   | 'stagedLye'
   | 'heatOfWarming'
-  | 'heatOfEvaporation';
+  | 'heatOfEvaporation'
+  | 'placeAmongPublished';
 
 /** Each of these functions by its kernel. */
 const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
@@ -150,6 +152,7 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   stagedLye: stagedLyeSteps,
   heatOfWarming: heatOfWarmingSteps,
   heatOfEvaporation: heatOfEvaporationSteps,
+  placeAmongPublished: placeAmongPublishedSteps,
 };
 
 /** A result that carries who made it and what from; also one read back from JSON. */

@@ -66,6 +66,7 @@ it('results with `by` and `given` are those of these functions', () => {
     'mixtureDensity',
     'naohFromKoh',
     'planBatch',
+    'placeAmongPublished',
     'planLye',
     'potHeatFromReaction',
     'ratiosOf',

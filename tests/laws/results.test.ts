@@ -78,6 +78,8 @@ describe('basis, edition and cautions', () => {
     'readRecipe',
     'processWindows',
     'orderOfWork',
+    'publishedFormulas',
+    'publishedWindows',
   ];
   const based = results.filter(([name]) => !plain.includes(name)) as [
     string,
