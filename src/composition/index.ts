@@ -1,14 +1,8 @@
-export {
-  readAdditions,
-  type Addition,
-  type AdditionInput,
-  type GivenAddition,
-  type SolventAdditionInput,
-} from './additions.js';
+export { readAdditions, type AdditionInput, type GivenAddition, type SolventAdditionInput } from './additions.js';
 export { batchVolumeOf, batchVolumeOfSteps, type BatchVolume, type BatchVolumeOfInput } from './batchVolumeOf.js';
 export { SPIRIT_CATCHES_FIRE } from './cautions.js';
 export type { ChargedPot, GivenComposition, MadeSoap } from './chargedPot.js';
-export { COMPONENTS, componentOfSolvent, SPIRITS, type ComponentName } from './components.js';
+export { COMPONENTS, SPIRITS, type ComponentName } from './components.js';
 export {
   compositionFrom,
   compositionFromSteps,
