@@ -8,6 +8,7 @@ export type { SolventId } from '../composition/index.js';
 export { readRecipe, type ReadRecipe, type ReadRecipeFat, type ReadRecipeOptions } from './readRecipe.js';
 export type {
   AdditionAmount,
+  AdditionClaims,
   FatClaims,
   LyeWithoutAssay,
   Recipe,
@@ -17,4 +18,5 @@ export type {
   RecipeLye,
   RecipeStage,
   RecipeTemperature,
+  ShareClaims,
 } from './recipe.js';
