@@ -17,6 +17,9 @@ import {
 } from '../quantities/index.js';
 import { readParts, type RecipeParts } from '../recipe/readParts.js';
 import { EDITION, type SourceId } from '../sources/index.js';
+import { acidFindings } from './checks/acids.js';
+import { additionShareFindings } from './checks/additionShares.js';
+import { causticClaimFinding } from './checks/causticClaim.js';
 import { slipsOfCharge } from './checks/chargeDiagnosis.js';
 import { fatLeftFinding } from './checks/fatLeft.js';
 import { causticTargetFinding, freeCausticFinding, printedCausticFinding } from './checks/freeCaustic.js';
@@ -24,6 +27,9 @@ import { kohShareFinding } from './checks/kohShare.js';
 import { waterPerAlkaliFinding, waterPerFatFinding } from './checks/lyeWater.js';
 import { notJudgedFindings, unreadableFindings } from './checks/reading.js';
 import { ownValuesFinding } from './checks/ownValues.js';
+import { arePartsClaimed, partFindings } from './checks/partShares.js';
+import { partPoints, type PartValues } from './checks/partValues.js';
+import { phFinding } from './checks/ph.js';
 import { saponificationValueFindings } from './checks/saponificationValues.js';
 import { shareFindings } from './checks/shares.js';
 import { strengthFinding } from './checks/strength.js';
@@ -32,6 +38,7 @@ import { totalFinding } from './checks/total.js';
 import { fewOfEachCode } from './fewOfEachCode.js';
 import type { Finding } from './finding.js';
 import { potOf, type Pot } from './pot.js';
+import type { Points } from './slips/diagnosis.js';
 import type { Slip } from './slips/slip.js';
 import { verdictOf, type Verdict } from './verdict.js';
 
@@ -106,10 +113,11 @@ export function auditRecipe(value: unknown, options: AuditRecipeOptions = {}): A
   const { fats, limit, faults: faultsOfOptions } = readOptions(options);
   const parts = readParts(value, { fats });
   const pot = potOf(parts);
+  const points = arePartsClaimed(parts.claimed) ? partPoints(pot) : undefined;
   const findings = fewOfEachCode([
-    ...judged(pot, parts, limit),
+    ...judged(pot, parts, points, limit),
     ...unreadableFindings([...faultsOfOptions, ...parts.faults, ...pot.faults]),
-    ...notJudgedFindings(pot, parts),
+    ...notJudgedFindings(pot, parts, points !== undefined),
   ]);
   const inOrder = SEVERITIES.flatMap((severity) => findings.filter((finding) => finding.severity === severity));
   const { balance } = pot;
@@ -130,7 +138,12 @@ export function auditRecipe(value: unknown, options: AuditRecipeOptions = {}): A
 }
 
 /** Everything that is compared, in the order of the work. */
-function judged(pot: Pot, parts: RecipeParts, limit: AlkaliContent): readonly Finding[] {
+function judged(
+  pot: Pot,
+  parts: RecipeParts,
+  points: Points<PartValues> | undefined,
+  limit: AlkaliContent,
+): readonly Finding[] {
   const { claimed, target } = parts;
   let isDiagnosed = false;
   // danger, claim and target question one figure, the mass of the lye: its slips stand with the first of them
@@ -154,6 +167,7 @@ function judged(pot: Pot, parts: RecipeParts, limit: AlkaliContent): readonly Fi
     superfat && !isContradicted && ownValuesFinding(pot, superfat, slips),
     target?.freeCausticAlkaliAtMost && causticTargetFinding(pot, target.freeCausticAlkaliAtMost),
     claimed.freeCausticAlkali && printedCausticFinding(claimed.freeCausticAlkali, limit),
+    claimed.freeCausticAlkali && causticClaimFinding(pot, claimed.freeCausticAlkali),
     superfat === undefined && fatLeftFinding(pot, slips),
     ...saponificationValueFindings(pot),
     ...shareFindings(pot),
@@ -162,6 +176,10 @@ function judged(pot: Pot, parts: RecipeParts, limit: AlkaliContent): readonly Fi
     isMadeUp && claimed.waterPerFat && waterPerFatFinding(pot, claimed.waterPerFat),
     isLye && claimed.kohShare && kohShareFinding(pot, claimed.kohShare),
     totalFinding(pot, parts),
+    ...additionShareFindings(pot),
+    ...(points === undefined ? [] : partFindings(points, claimed)),
+    claimed.ph !== undefined && phFinding(pot, claimed.ph),
+    ...acidFindings(pot),
   ].flatMap((finding) => (finding === undefined || finding === false ? [] : [finding]));
 }
 
