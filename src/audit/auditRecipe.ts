@@ -34,6 +34,7 @@ import { saponificationValueFindings } from './checks/saponificationValues.js';
 import { shareFindings } from './checks/shares.js';
 import { strengthFinding } from './checks/strength.js';
 import { superfatFinding } from './checks/superfat.js';
+import { temperatureFindings } from './checks/temperatures.js';
 import { totalFinding } from './checks/total.js';
 import { fewOfEachCode } from './fewOfEachCode.js';
 import type { Finding } from './finding.js';
@@ -179,6 +180,7 @@ function judged(
     ...additionShareFindings(pot),
     ...(points === undefined ? [] : partFindings(points, claimed)),
     claimed.ph !== undefined && phFinding(pot, claimed.ph),
+    ...temperatureFindings(pot, parts),
     ...acidFindings(pot),
   ].flatMap((finding) => (finding === undefined || finding === false ? [] : [finding]));
 }
