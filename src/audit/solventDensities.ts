@@ -3,8 +3,9 @@ import { Decimal, isCalculationError, ONE } from '../numbers/index.js';
 import { mapEnds, type Estimate } from '../quantities/index.js';
 import { spanOver, type Span } from './span.js';
 
-/** Between these a bench measures volumes, °C: a convention. */
-const BENCH = ['15', '20', '25'] as const;
+/** Between these a bench measures volumes, most likely at the middle, °C: a convention. */
+const BENCH = ['15', '25'] as const;
+const MIDDLE = '20';
 
 /** A liquid whose density is on file at one temperature only changes by so much of it over the others: a convention. */
 const UNKNOWN_EXPANSION = '0.005';
@@ -20,19 +21,19 @@ const SOLIDS: readonly SolventId[] = ['sorbitol', 'sucrose', 'glucose'];
  * none is on file.
  */
 export function benchDensity(of: SolventId, assay: Estimate<Decimal>): Span | undefined {
-  const likely = densityAt(of, assay.likely, '20');
+  const likely = densityAt(of, assay.likely, MIDDLE);
   if (likely === undefined) return undefined;
-  const shares = [assay.low, assay.likely, assay.high];
-  if (shares.some((share) => densityAt(of, share, '20') === undefined)) return undefined;
-  const known = shares.flatMap((share) => BENCH.map((celsius) => densityAt(of, share, celsius)));
-  const found = known.flatMap((density) => density ?? []);
-  const isKnownThroughout = found.length === known.length;
-  const widened = isKnownThroughout
-    ? found
-    : found.flatMap((density) =>
-        [ONE.minus(UNKNOWN_EXPANSION), ONE.plus(UNKNOWN_EXPANSION)].map((by) => density.times(by)),
-      );
-  return spanOver(likely, widened);
+  // it rises with the assay or falls with it, and falls as it warms
+  const ends = assay.low.eq(assay.high) ? [assay.low] : [assay.low, assay.high];
+  const found = ends.map((share) => BENCH.map((celsius) => densityAt(of, share, celsius)));
+  if (found.every((one): one is Decimal[] => !one.includes(undefined))) return spanOver(likely, found.flat());
+  const middles = ends.map((share) => densityAt(of, share, MIDDLE));
+  if (middles.includes(undefined)) return undefined;
+  const margin = [ONE.minus(UNKNOWN_EXPANSION), ONE.plus(UNKNOWN_EXPANSION)];
+  return spanOver(
+    likely,
+    middles.flatMap((density) => margin.flatMap((by) => density?.times(by) ?? [])),
+  );
 }
 
 function densityAt(of: SolventId, share: Decimal, celsius: string): Decimal | undefined {

@@ -4,13 +4,13 @@ import { inUnit } from '../figures.js';
 import type { Finding } from '../finding.js';
 import type { Pot } from '../pot.js';
 import type { PotAddition } from '../potAdditions.js';
-import { printedQuantity } from '../printed.js';
+import { printedQuantity, type Printed } from '../printed.js';
 import type { Points } from '../slips/diagnosis.js';
-import { COMMON, USUAL, type Hypothesis } from '../slips/hypothesis.js';
+import { COMMON, MOST_ROWS, USUAL, type Hypothesis } from '../slips/hypothesis.js';
 import { liquidUnitFactors } from '../slips/unitSlips.js';
 import { contradiction } from './contradiction.js';
 import { percentOf } from './lyeValues.js';
-import { densityOf, partPoints, type PartValues } from './partValues.js';
+import { partPoints, type PartValues } from './partValues.js';
 
 /** An addition and what its share is of, g. */
 interface Masses {
@@ -24,39 +24,57 @@ interface Masses {
 /** Whether each printed share of an addition is that of its mass in the pot. */
 export function additionShareFindings(pot: Pot): readonly Finding[] {
   if (!pot.hasAllMasses) return [];
+  const totals = totalsOf(pot);
   return pot.additions.flatMap((addition) => {
     const { share } = addition.claimed;
-    return share === undefined ? [] : (shareFinding(pot, addition, share) ?? []);
+    return share === undefined ? [] : (shareFinding(pot, totals, addition, share) ?? []);
   });
 }
 
-function shareFinding(pot: Pot, addition: PotAddition, claim: FractionInput): Finding | undefined {
+function shareFinding(pot: Pot, totals: Totals, addition: PotAddition, claim: FractionInput): Finding | undefined {
   const printed = printedQuantity(claim, unitsByKind().fraction);
   return contradiction<Masses>({
     code: 'addition-share-contradicted',
     path: `${addition.path}.claimed.share`,
     what: `for ${addition.name} a share of the whole`,
     printed,
-    points: massPoints(pot, addition),
+    points: massPoints(pot, totals, addition),
     readings: [(masses) => percentOf(masses.addition, masses.all)],
-    hypotheses: [...slipsOfTotals(pot), ...slipsOfMeasure(addition)],
+    hypotheses: pot.additions.length > MOST_ROWS ? [] : [...slipsOfTotals(pot), ...slipsOfMeasure(addition)],
     from: 'the rest of the recipe',
     shown: inUnit('fraction', printed.unit),
     basis: frozen([]),
   });
 }
 
+/** Everything that goes in, g, at the ends of volumes and last digits, and the same without lye and water. */
+interface Totals {
+  readonly all: Omit<Printed, 'text' | 'unit'>;
+  readonly withoutLye: Omit<Printed, 'text' | 'unit'>;
+}
+
+function totalsOf({ additions, lye, water, fatGrams }: Pot): Totals {
+  const at = (size: 'low' | 'value' | 'high') => {
+    const withoutLye = additions.reduce((sum, { grams }) => sum.plus(grams[size]), fatGrams);
+    return { withoutLye, all: lye.reduce((sum, { grams }) => sum.plus(grams[size]), withoutLye.plus(water.value)) };
+  };
+  const [low, value, high] = [at('low'), at('value'), at('high')];
+  const ends = (of: keyof Totals) => ({ low: low[of], value: value[of], high: high[of] });
+  return { all: ends('all'), withoutLye: ends('withoutLye') };
+}
+
 /** The addition at its greatest while all else is at its least, and the reverse. */
-function massPoints({ additions, lye, water, fatGrams }: Pot, addition: PotAddition): Points<Masses> {
+function massPoints({ fatGrams }: Pot, { all, withoutLye }: Totals, { grams }: PotAddition): Points<Masses> {
   type Size = 'low' | 'value' | 'high';
   const at = (end: Masses['end'], own: Size, others: Size): Masses => {
-    const grams = addition.grams[own];
-    const rest = additions.reduce(
-      (sum, other) => (other === addition ? sum : sum.plus(other.grams[others])),
-      fatGrams.plus(grams),
-    );
-    const all = lye.reduce((sum, one) => sum.plus(one.grams[others]), rest.plus(water.value));
-    return { end, addition: grams, all, fats: fatGrams, withoutLye: rest };
+    const change = grams[own].minus(grams[others]);
+    return {
+      end,
+      addition: grams[own],
+      all: all[others].plus(change),
+      fats: fatGrams,
+      withoutLye: withoutLye[others].plus(change),
+    };
   };
   return {
     corners: [at('low', 'low', 'high'), at('high', 'high', 'low')],
@@ -90,7 +108,7 @@ function slipsOfTotals(pot: Pot): readonly Hypothesis<Masses>[] {
       weight: USUAL,
       figure: ({ addition, all, end }) => {
         const values = parts(end);
-        return values === undefined ? undefined : percentOf(addition.times(densityOf(values)), all);
+        return values === undefined ? undefined : percentOf(addition.times(values.density()[end]), all);
       },
     },
   ];

@@ -12,7 +12,7 @@ import { partSlips, type Part } from '../slips/partSlips.js';
 import type { Span } from '../span.js';
 import { contradiction } from './contradiction.js';
 import { percentOf, ratio } from './lyeValues.js';
-import { densityOf, type PartValues } from './partValues.js';
+import type { PartValues } from './partValues.js';
 
 type Claims = Pick<RecipeClaims, 'shares' | 'clearingAgentsPerSoap' | 'waterPerSoap'>;
 type Reading = (values: PartValues) => Decimal | undefined;
@@ -54,9 +54,14 @@ const shareIn = (
 ): Estimate<{ readonly percent: Decimal }> => (part === 'glycerol' ? glycerol.share : shares[part]);
 
 function shareFinding(points: Points<PartValues>, part: Part, printed: Printed): Finding | undefined {
-  const share: Reading = ({ composition, ratios, end }) => shareIn(composition, ratios, part)[end].percent;
-  const gramsOf = ({ composition, ratios, end }: PartValues): Decimal =>
-    shareIn(composition, ratios, part)[end].percent.times(composition.mass.likely.g).div(100);
+  const gramsOf = (values: PartValues): Decimal => {
+    const { composition, ratios, end } = values;
+    return shareIn(composition, ratios, part)
+      [end].percent.times(composition.mass.likely.g)
+      .div(100)
+      .plus(mayBeToo(part, values));
+  };
+  const share: Reading = (values) => percentOf(gramsOf(values), values.composition.mass.likely.g);
   const ofAnother = (of: string, total: (values: PartValues) => Decimal): Hypothesis<PartValues> => ({
     code: 'percent-of-another-total',
     words: { of },
@@ -85,7 +90,7 @@ function shareFinding(points: Points<PartValues>, part: Part, printed: Printed):
         code: 'weight-by-volume-as-by-weight',
         words: { of: 'the whole' },
         weight: USUAL,
-        figure: (values) => share(values)?.times(densityOf(values)),
+        figure: (values) => share(values)?.times(values.density()[values.end]),
       },
       ...partSlips(part, (values, more) => percentOf(gramsOf(values).plus(more), values.all)),
     ],
@@ -100,8 +105,11 @@ function perSoapFinding(
 ): readonly Finding[] {
   if (claim === undefined) return [];
   const isWater = part === 'water';
-  const perSoap: Reading = ({ ratios, end }) =>
-    (isWater ? ratios.waterPerSoap : ratios.clearingAgentsPerSoap)[end].partsPerPart;
+  const perSoap: Reading = (values) => {
+    const { ratios, end } = values;
+    const known = (isWater ? ratios.waterPerSoap : ratios.clearingAgentsPerSoap)[end].partsPerPart;
+    return ratio(mayBeToo(part, values), soapOf(values, opposite(values)))?.plus(known);
+  };
   const gramsOf = (values: PartValues): Decimal => soapOf(values).times(perSoap(values) ?? ZERO);
   const finding = found({
     code: isWater ? 'water-per-soap-contradicted' : 'clearing-agents-per-soap-contradicted',
@@ -139,7 +147,7 @@ function perSoapFinding(
 
 /** What some mean by the word: what goes in, without the glycerol and the water that form. */
 function asCharged(part: Part): readonly ((values: PartValues) => Decimal)[] {
-  if (part === 'water') return [({ waterCharged, end }) => waterCharged[end]];
+  if (part === 'water') return [(values) => values.waterCharged[values.end].plus(mayBeToo(part, values))];
   if (part !== 'glycerol' && part !== 'polyol' && part !== 'clearingAgents') return [];
   return [
     ({ composition: { components, mass }, ratios, end }) => {
@@ -148,6 +156,10 @@ function asCharged(part: Part): readonly ((values: PartValues) => Decimal)[] {
     },
   ];
 }
+
+/** What may be so much more of a part at its most: what is not known of solid alkali may be water. */
+const mayBeToo = (part: Part, { unknownOfSolids, end }: PartValues): Decimal =>
+  part === 'water' && end === 'high' ? unknownOfSolids : ZERO;
 
 const opposite = ({ end }: PartValues): PartValues['end'] => (end === 'low' ? 'high' : end === 'high' ? 'low' : end);
 

@@ -7,7 +7,7 @@ import {
   type Ratios,
 } from '../../composition/index.js';
 import type { LyeChargeInput } from '../../lye/index.js';
-import { isCalculationError, type Decimal } from '../../numbers/index.js';
+import { isCalculationError, ONE, ZERO, type Decimal } from '../../numbers/index.js';
 import { mapEnds, type Estimate } from '../../quantities/index.js';
 import { soapFromLye } from '../../saponification/index.js';
 import type { Pot } from '../pot.js';
@@ -28,8 +28,12 @@ export interface PartValues {
   readonly fats: Decimal;
   /** What is left of it without the lye and its water, g. */
   readonly withoutLye: Decimal;
-  /** Water as it goes in, g: without what forms when acids are neutralised. */
+  /** Water as it goes in, g: without what forms when acids are neutralised, and what is not known of solids. */
   readonly waterCharged: Estimate<Decimal>;
+  /** What of solid alkali is neither alkali nor known: some of it, or all, is water, g. */
+  readonly unknownOfSolids: Decimal;
+  /** Grams to a millilitre of the likely pot at 20 °C, worked out when it is first asked for. */
+  readonly density: () => Estimate<Decimal>;
   /** The additions, each with its mass here, g. */
   readonly additions: readonly SizedAddition[];
 }
@@ -51,17 +55,29 @@ export function partPoints(pot: Pot): Points<PartValues> | undefined {
   if (!pot.hasAllMasses || pot.balance === undefined || byVolume.length > MOST_BY_VOLUME) return undefined;
   try {
     const likely = valuesAt(pot, 'value', () => 'value');
+    const density = once(() =>
+      mapEnds(
+        batchVolumeOf({ composition: likely.composition, temperature: { celsius: 20 } }).density,
+        ({ gPerML }) => gPerML,
+      ),
+    );
     const places = combinations(byVolume.length).flatMap((sizes) =>
       (['low', 'high'] as const).map((lye) => valuesAt(pot, lye, (at) => sizes[byVolume.indexOf(at)] ?? 'value')),
     );
     return {
-      corners: places.flatMap((place) => (['low', 'high'] as const).map((end) => ({ ...place, end }))),
-      likely: { ...likely, end: 'likely' },
+      corners: places.flatMap((place) => (['low', 'high'] as const).map((end) => ({ ...place, density, end }))),
+      likely: { ...likely, density, end: 'likely' },
     };
   } catch (error) {
     if (!isCalculationError(error)) throw error;
     return undefined;
   }
+}
+
+/** What is worked out when it is first asked for, and then kept. */
+function once<T>(work: () => T): () => T {
+  let kept: { readonly value: T } | undefined;
+  return () => (kept ??= { value: work() }).value;
 }
 
 /** Every way in which so many volumes may be heavy or light. */
@@ -73,7 +89,7 @@ function combinations(count: number): readonly (readonly Size[])[] {
   ]);
 }
 
-function valuesAt(pot: Pot, lyeSize: Size, sizeOf: (at: number) => Size): Omit<PartValues, 'end'> {
+function valuesAt(pot: Pot, lyeSize: Size, sizeOf: (at: number) => Size): Omit<PartValues, 'end' | 'density'> {
   const { fats, lye, water, additions, fatGrams } = pot;
   const sized = additions.map((addition, at): SizedAddition => {
     const grams = addition.grams[sizeOf(at)];
@@ -87,7 +103,10 @@ function valuesAt(pot: Pot, lyeSize: Size, sizeOf: (at: number) => Size): Omit<P
   const composition = compositionFrom({ soap, additions: sized.map(asInput) });
   const all = composition.charge.g;
   const lyeGrams = lye.reduce((sum, { grams }) => sum.plus(grams[lyeSize]), water.value);
-  // what is not hydroxide counts as the water of the lye, as with its strength
+  const unknownOfSolids = lye.reduce((sum, { grams, charge: { source } }) => {
+    const known = source.totalAlkali.low;
+    return source.state === 'solution' || known.gte(1) ? sum : sum.plus(grams[lyeSize].times(ONE.minus(known)));
+  }, ZERO);
   const waterAt = (assays: End): Decimal =>
     sized.reduce(
       (sum, { addition: { holds }, grams, pure }) =>
@@ -95,8 +114,9 @@ function valuesAt(pot: Pot, lyeSize: Size, sizeOf: (at: number) => Size): Omit<P
           ? sum
           : sum.plus(holds.solvent === 'water' ? grams : grams.minus(pure[assays])),
       lye.reduce(
-        (sum, { grams, charge }) => sum.minus(grams[lyeSize].times(charge.source.hydroxide[assays])),
-        lyeGrams,
+        (sum, { grams, charge: { source } }) =>
+          source.state === 'solid' ? sum : sum.plus(grams[lyeSize].times(ONE.minus(source.hydroxide[assays]))),
+        water.value,
       ),
     );
   return {
@@ -106,6 +126,7 @@ function valuesAt(pot: Pot, lyeSize: Size, sizeOf: (at: number) => Size): Omit<P
     fats: fatGrams,
     withoutLye: all.minus(lyeGrams),
     waterCharged: { low: waterAt('high'), likely: waterAt('likely'), high: waterAt('low') },
+    unknownOfSolids,
     additions: sized,
   };
 }
@@ -115,9 +136,4 @@ function asInput({ addition: { holds, name }, grams }: SizedAddition): AdditionI
   if (holds === undefined) return { name, mass };
   const assay = mapEnds(holds.share, (share) => ({ percent: share.times(100) }));
   return { solvent: holds.solvent, mass, assay };
-}
-
-/** Grams to a millilitre of the whole pot at 20 °C. */
-export function densityOf({ composition, end }: PartValues): Decimal {
-  return batchVolumeOf({ composition, temperature: { celsius: 20 } }).density[end].gPerML;
 }

@@ -1,6 +1,6 @@
 import { molarMass } from '../../chemistry/index.js';
 import { expandedCharges } from '../../fats/index.js';
-import { freeAlkaliBehindPh, soapSolutionPhFrom, type FreeAlkaliBehindPhResult } from '../../freeAlkali/index.js';
+import { freeAlkaliBehindPh, type FreeAlkaliBehindPhResult } from '../../freeAlkali/index.js';
 import { Decimal, frozen, ZERO, type Numeric } from '../../numbers/index.js';
 import { inWords, rangeInWords } from '../figures.js';
 import type { Finding } from '../finding.js';
@@ -47,13 +47,9 @@ interface Read {
   readonly high: FreeAlkaliBehindPhResult;
 }
 
-function finding(
-  code: Finding['code'],
-  severity: Finding['severity'],
-  { printed, error, high: { basis } }: Read,
-  explanation: string,
-): Finding {
-  const band = bandOf();
+function finding(code: Finding['code'], severity: Finding['severity'], read: Read, explanation: string): Finding {
+  const { printed, error, high } = read;
+  const band = bandOf(read);
   return {
     code,
     severity,
@@ -66,14 +62,13 @@ function finding(
     }),
     explanation,
     slips: frozen([]),
-    basis,
+    basis: high.basis,
   };
 }
 
 /** What soap without caustic shows, from the weak solution to the strong one. */
-function bandOf(): { readonly low: Decimal; readonly high: Decimal } {
-  const of = (g: string) => soapSolutionPhFrom({ ...solution(g), temperature: TEMPERATURE }).ph;
-  return { low: of(SOLUTIONS.weak).low.pH, high: of(SOLUTIONS.strong).high.pH };
+function bandOf({ low, high }: Read): { readonly low: Decimal; readonly high: Decimal } {
+  return { low: low.band?.low.pH ?? ZERO, high: high.band?.high.pH ?? ZERO };
 }
 
 const SHOWS = 'Soap of soda or potash without caustic shows';
@@ -84,7 +79,7 @@ function aboveSoap(read: Read): Finding {
     'ph-above-soap',
     'caution',
     read,
-    `The recipe prints a pH of ${read.printed.text}. ${SHOWS} ${rangeInWords(bandOf())} ${IN_WATER}: even ${inWords(read.error)} less than printed there is free caustic, carbonate or silicate. Titrate before it touches skin.`,
+    `The recipe prints a pH of ${read.printed.text}. ${SHOWS} ${rangeInWords(bandOf(read))} ${IN_WATER}: even ${inWords(read.error)} less than printed there is free caustic, carbonate or silicate. Titrate before it touches skin.`,
   );
 }
 
@@ -94,14 +89,14 @@ function cannotTell(read: Read, triethanolamine: boolean): Finding {
     'ph-cannot-tell',
     'note',
     read,
-    `A pH of ${read.printed.text} cannot tell whether caustic is left: ${SHOWS.toLowerCase()} ${rangeInWords(bandOf())} ${IN_WATER}, and a little caustic lifts it no further than another soap does.${amine} Titrate.`,
+    `A pH of ${read.printed.text} cannot tell whether caustic is left: ${SHOWS.toLowerCase()} ${rangeInWords(bandOf(read))} ${IN_WATER}, and a little caustic lifts it no further than another soap does.${amine} Titrate.`,
   );
 }
 
 /** What besides soap may lie under it: free acid, and additions that have only a name. */
 function belowSoap(read: Read, pot: Pot): Finding {
   const isOpen = !pot.areAllAdditions || [...pot.additions, ...pot.unweighed].some(({ holds }) => holds === undefined);
-  const says = `The recipe prints a pH of ${read.printed.text}. ${SHOWS} ${rangeInWords(bandOf())} ${IN_WATER}, and ${inWords(read.error)} more than printed does not reach it.`;
+  const says = `The recipe prints a pH of ${read.printed.text}. ${SHOWS} ${rangeInWords(bandOf(read))} ${IN_WATER}, and ${inWords(read.error)} more than printed does not reach it.`;
   if (isOpen || mayLeaveAcid(pot)) {
     return finding(
       'ph-cannot-tell',

@@ -49,10 +49,11 @@ function windowFinding(reading: Reading, pot: Pot): Finding | undefined {
   const asStage = stage === 'clearing' && !holds(pot, ['sorbitol']) ? 'saponification' : stage;
   const judged = (celsius: Decimal) =>
     checkTemperatures({ readings: [{ stage: asStage, temperature: { celsius } }] }).stages[0];
-  const [hot, cold] = [judged(printed.low), judged(printed.high)];
+  const hot = judged(printed.low);
   if (hot?.verdict === 'too-hot')
     return found('temperature-too-hot', stage === 'pouring' ? 'note' : 'caution', hot.meaning.text);
   if (slips.length > 0) return found('temperature-too-cold', 'caution', 'No text works so cold.');
+  const cold = hot?.verdict === 'too-cold' ? judged(printed.high) : undefined;
   if (cold?.verdict === 'too-cold') return found('temperature-too-cold', 'note', cold.meaning.text);
   return undefined;
 }

@@ -63,7 +63,9 @@ export function drawnAdditions(
   decimals: number,
   batch: number,
 ): readonly DrawnAddition[] {
-  const drawn = Array.from({ length: chance.whole(0, 3) }, () => drawnAddition(chance, unit, decimals, batch));
+  const drawn = Array.from({ length: chance.happens(0.5) ? chance.whole(1, 3) : 0 }, () =>
+    drawnAddition(chance, unit, decimals, batch),
+  );
   return drawn.filter(({ solvent }, at) => drawn.findIndex((one) => one.solvent === solvent) === at);
 }
 

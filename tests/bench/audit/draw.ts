@@ -74,7 +74,7 @@ export interface Draft {
   /** Whether the recipe prints what the pot is made of. */
   readonly printsParts: boolean;
   /** As printed. */
-  readonly ph: string;
+  readonly ph: string | undefined;
   /** Of saponification, in the unit that the recipe prints temperatures in. */
   readonly temperature: { readonly unit: 'celsius' | 'fahrenheit'; readonly celsius: number };
 }
@@ -143,8 +143,9 @@ export function drawnDraft(chance: Chance): Draft {
     water: Number(chance.between(batch * 0.2, batch * 0.6).toFixed(decimals)),
     prints,
     additions: drawnAdditions(chance, unit, decimals, batch),
-    printsParts: chance.happens(0.25),
-    ph: chance.between(8.4, 10.5).toFixed(1),
+    // they cost most of the time
+    printsParts: chance.happens(0.02),
+    ph: chance.happens(0.1) ? chance.between(8.4, 10.5).toFixed(1) : undefined,
     temperature: { unit: chance.oneOf(['celsius', 'fahrenheit']), celsius: chance.whole(45, 75) },
   };
 }

@@ -419,7 +419,7 @@ function partSlip(
   wrong: (draft: Draft) => number | undefined,
 ): Inject {
   return (draft) => {
-    const number = draft.printsParts && hasParts(draft) ? wrong(draft) : undefined;
+    const number = hasParts(draft) ? wrong(draft) : undefined;
     const misprint = number === undefined ? undefined : { [figure]: number.toFixed(figure === 'waterPerSoap' ? 2 : 1) };
     return { name: `${code}, ${figure}`, code, figure, misprint };
   };

@@ -264,13 +264,15 @@ function potsOf(draft: Draft, masses: readonly number[], digit: number): readonl
   return ends.flatMap((lot) =>
     ends.flatMap((rest) =>
       ends.flatMap((size) =>
-        ends.map((lye) =>
-          partsOf(draft, {
-            masses: masses.map((mass) => mass + (lye === 0 ? -digit : digit)),
-            lot: (row) => ({ ...lotOf(row, rest), value: value(row, lot) }),
-            size: ({ least, most }) => (size === 0 ? least : most),
-            pure: ({ shareLeast, shareMost }) => (rest === 0 ? shareLeast : shareMost),
-          }),
+        ends.flatMap((lye) =>
+          ends.map((assay) =>
+            partsOf(draft, {
+              masses: masses.map((mass) => mass + (lye === 0 ? -digit : digit)),
+              lot: (row) => ({ ...lotOf(row, rest), value: value(row, lot) }),
+              size: ({ least, most }) => (size === 0 ? least : most),
+              pure: ({ shareLeast, shareMost }) => (assay === 0 ? shareLeast : shareMost),
+            }),
+          ),
         ),
       ),
     ),

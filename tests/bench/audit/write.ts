@@ -67,7 +67,7 @@ export function recipeOf(draft: Draft, misprint: Misprint = {}): Recipe {
     ...(draft.additions.length === 0 ? {} : { additions: additionsOf(draft, misprint) }),
     temperatures: [{ stage: 'saponification', temperature: temperatureOf(draft, misprint) }],
     claimed: {
-      ph: draft.ph,
+      ...(draft.ph === undefined ? {} : { ph: draft.ph }),
       ...partClaims(draft, misprint),
       superfat: { percent: draft.superfat },
       strength: { percent: misprint.strength ?? ((100 * lye.pure) / lye.all).toFixed(1) },
@@ -108,7 +108,9 @@ function temperatureOf({ temperature: { unit, celsius } }: Draft, { temperature 
 
 /** What the pot is made of, where the recipe prints it. */
 function partClaims(draft: Draft, misprint: Misprint): object {
-  if (!draft.printsParts || !hasParts(draft)) return {};
+  const isPrinted =
+    draft.printsParts || [misprint.clearingAgents, misprint.spirit, misprint.waterPerSoap].some(Boolean);
+  if (!isPrinted || !hasParts(draft)) return {};
   const { soap, water, glycerol, spirit, clearingAgents, all } = partsOf(draft);
   const percent = (part: number): object => ({ percent: ((100 * part) / all).toFixed(1) });
   const or = (text: string | undefined, part: number): object =>
