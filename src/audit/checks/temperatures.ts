@@ -50,8 +50,14 @@ function windowFinding(reading: Reading, pot: Pot): Finding | undefined {
   const judged = (celsius: Decimal) =>
     checkTemperatures({ readings: [{ stage: asStage, temperature: { celsius } }] }).stages[0];
   const hot = judged(printed.low);
-  if (hot?.verdict === 'too-hot')
-    return found('temperature-too-hot', stage === 'pouring' ? 'note' : 'caution', hot.meaning.text);
+  if (hot?.verdict === 'too-hot') {
+    const [, highest] = hullOf(reading.ofStage);
+    // common practice of one route is no reason to doubt another that is published
+    const isPublished = printed.low.lte(highest) && asStage !== 'clearing';
+    const printedElsewhere = isPublished ? ` Publications of other routes go up to ${inWords(highest)} °C.` : '';
+    const severity = stage === 'pouring' || isPublished ? 'note' : 'caution';
+    return found('temperature-too-hot', severity, `${hot.meaning.text}${printedElsewhere}`);
+  }
   if (slips.length > 0) return found('temperature-too-cold', 'caution', 'No text works so cold.');
   const cold = hot?.verdict === 'too-cold' ? judged(printed.high) : undefined;
   if (cold?.verdict === 'too-cold') return found('temperature-too-cold', 'note', cold.meaning.text);
