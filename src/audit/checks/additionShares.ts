@@ -107,8 +107,8 @@ function slipsOfTotals(pot: Pot): readonly Hypothesis<Masses>[] {
       words: { of: 'the whole' },
       weight: USUAL,
       figure: ({ addition, all, end }) => {
-        const values = parts(end);
-        return values === undefined ? undefined : percentOf(addition.times(values.density()[end]), all);
+        const gPerML = parts(end)?.density()?.[end];
+        return gPerML === undefined ? undefined : percentOf(addition.times(gPerML), all);
       },
     },
   ];

@@ -90,7 +90,7 @@ function shareFinding(points: Points<PartValues>, part: Part, printed: Printed):
         code: 'weight-by-volume-as-by-weight',
         words: { of: 'the whole' },
         weight: USUAL,
-        figure: (values) => share(values)?.times(values.density()[values.end]),
+        figure: (values) => timesDensity(share(values), values),
       },
       ...partSlips(part, (values, more) => percentOf(gramsOf(values).plus(more), values.all)),
     ],
@@ -143,6 +143,12 @@ function perSoapFinding(
     shown: asNumber,
   });
   return finding === undefined ? [] : [finding];
+}
+
+/** Grams in 100 g as grams in 100 mL of the whole. */
+function timesDensity(percent: Decimal | undefined, { density, end }: PartValues): Decimal | undefined {
+  const gPerML = density()?.[end];
+  return gPerML === undefined ? undefined : percent?.times(gPerML);
 }
 
 /** What some mean by the word: what goes in, without the glycerol and the water that form. */

@@ -32,8 +32,8 @@ export interface PartValues {
   readonly waterCharged: Estimate<Decimal>;
   /** What of solid alkali is neither alkali nor known: some of it, or all, is water, g. */
   readonly unknownOfSolids: Decimal;
-  /** Grams to a millilitre of the likely pot at 20 °C, worked out when it is first asked for. */
-  readonly density: () => Estimate<Decimal>;
+  /** Grams to a millilitre of the likely pot at 20 °C, worked out when it is first asked for; undefined where it cannot be. */
+  readonly density: () => Estimate<Decimal> | undefined;
   /** The additions, each with its mass here, g. */
   readonly additions: readonly SizedAddition[];
 }
@@ -55,12 +55,7 @@ export function partPoints(pot: Pot): Points<PartValues> | undefined {
   if (!pot.hasAllMasses || pot.balance === undefined || byVolume.length > MOST_BY_VOLUME) return undefined;
   try {
     const likely = valuesAt(pot, 'value', () => 'value');
-    const density = once(() =>
-      mapEnds(
-        batchVolumeOf({ composition: likely.composition, temperature: { celsius: 20 } }).density,
-        ({ gPerML }) => gPerML,
-      ),
-    );
+    const density = once(() => densityOf(likely.composition));
     const places = combinations(byVolume.length).flatMap((sizes) =>
       (['low', 'high'] as const).map((lye) => valuesAt(pot, lye, (at) => sizes[byVolume.indexOf(at)] ?? 'value')),
     );
@@ -68,6 +63,16 @@ export function partPoints(pot: Pot): Points<PartValues> | undefined {
       corners: places.flatMap((place) => (['low', 'high'] as const).map((end) => ({ ...place, density, end }))),
       likely: { ...likely, density, end: 'likely' },
     };
+  } catch (error) {
+    if (!isCalculationError(error)) throw error;
+    return undefined;
+  }
+}
+
+function densityOf(composition: Composition): Estimate<Decimal> | undefined {
+  try {
+    const { density } = batchVolumeOf({ composition, temperature: { celsius: 20 } });
+    return mapEnds(density, ({ gPerML }) => gPerML);
   } catch (error) {
     if (!isCalculationError(error)) throw error;
     return undefined;

@@ -48,7 +48,7 @@ function windowFinding(reading: Reading, pot: Pot): Finding | undefined {
   // without sorbitol the window of clearing is that of saponification
   const asStage = stage === 'clearing' && !holds(pot, ['sorbitol']) ? 'saponification' : stage;
   const judged = (celsius: Decimal) =>
-    checkTemperatures({ readings: [{ stage: asStage, temperature: { celsius } }] }).stages[0];
+    checkTemperatures({ readings: [{ stage: asStage, temperature: { celsius: legibly(celsius) } }] }).stages[0];
   const hot = judged(printed.low);
   if (hot?.verdict === 'too-hot') {
     const [, highest] = hullOf(reading.ofStage);
@@ -84,6 +84,9 @@ function finding(
     basis: frozen([...basis]),
   };
 }
+
+/** The end of a last digit as a reader takes it: within what a bench has, and no finer than any thermometer. */
+const legibly = (celsius: Decimal): Decimal => Decimal.max(-100, Decimal.min(400, celsius)).toDecimalPlaces(12);
 
 /** The coldest and the hottest that any text or the trade has at a stage, °C. */
 function hullOf(windows: readonly ProcessWindow[]): readonly [Decimal, Decimal] {

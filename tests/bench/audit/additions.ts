@@ -108,6 +108,8 @@ export interface Lot {
 export interface Parts {
   readonly soap: number;
   readonly water: number;
+  /** Without what forms, and what is not known of solid alkali. */
+  readonly waterAtLeast: number;
   readonly glycerol: number;
   readonly spirit: number;
   readonly clearingAgents: number;
@@ -174,13 +176,16 @@ export function partsOf(
     sum(draft.additions.map((one) => (solvents.includes(one.solvent) ? size(one) * pure(one) : 0)));
   const rests = sum(draft.additions.map((one) => size(one) * (1 - pure(one))));
   const glycerol = (esters * extent * 92.094) / 3 + added('glycerol');
-  const lyeWater = sum(draft.alkalis.map(({ strength }, at) => (masses[at] ?? 0) * (1 - strength)));
+  const rest = (of: 'solid' | 'solution'): number =>
+    sum(draft.alkalis.map(({ strength, state }, at) => (state === of ? (masses[at] ?? 0) * (1 - strength) : 0)));
+  const waterAtLeast = rest('solution') + draft.water + rests;
   return {
     soap,
     glycerol,
     spirit: added('ethanol'),
     clearingAgents: glycerol + added('ethanol', 'propylene-glycol', 'sorbitol', 'sucrose'),
-    water: lyeWater + draft.water + rests + acids * taken * 18.015 + sum(rows.map(({ moisture }) => moisture)),
+    water: waterAtLeast + rest('solid') + acids * taken * 18.015 + sum(rows.map(({ moisture }) => moisture)),
+    waterAtLeast,
     all: sum(masses) + draft.water + sum(draft.fats.map(({ mass }) => mass)) + sum(draft.additions.map(size)),
   };
 }

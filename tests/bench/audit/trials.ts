@@ -238,8 +238,8 @@ function isOutside(draft: Draft, injection: Injection, misprint: Misprint): bool
       const { figure } = injection;
       const text = misprint[figure] ?? '';
       const figures = potsOf(draft, masses, small).flatMap((parts) => {
-        const { soap, water: wet, glycerol, clearingAgents, spirit, all: whole } = parts;
-        if (figure === 'waterPerSoap') return [wet / soap];
+        const { soap, water: wet, waterAtLeast, glycerol, clearingAgents, spirit, all: whole } = parts;
+        if (figure === 'waterPerSoap') return [wet / soap, waterAtLeast / soap];
         if (figure === 'spirit') return [(100 * spirit) / whole];
         const ofAdditions = sum(
           draft.additions.map(({ solvent, mass, share }) => (solvent === 'glycerol' ? mass * share : 0)),
