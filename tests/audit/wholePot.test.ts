@@ -344,3 +344,19 @@ describe('printed temperatures', () => {
     expect(codesOf(found('lye', { celsius: '90' }, [spirit('100')]))).not.toContain('spirit-boils');
   });
 });
+
+describe('cautions', () => {
+  it('are those of spirit, sugar and triethanolamine where they are in, by volume as well', () => {
+    const cautions = (...additions: readonly object[]) => audited(pot({ additions })).cautions.map(({ code }) => code);
+    const none = cautions();
+    const ours = ['spirit-catches-fire', 'sugar-in-hot-lye', 'amine-hides-alkali'];
+    expect(none.filter((code) => ours.includes(code))).toEqual([]);
+    expect(
+      cautions(
+        spirit('5'),
+        { solvent: 'glucose', mass: { g: '5' } },
+        { solvent: 'triethanolamine', volume: { mL: '5' }, assay: { percent: 85 } },
+      ),
+    ).toEqual([...none, ...ours]);
+  });
+});
