@@ -14,7 +14,7 @@ before.clarity = [...before.composition, 'composition'];
 before.process = [...before.composition, 'composition'];
 before.recipe = [...before.composition, 'composition', 'process'];
 before.batch = [...before.recipe, 'recipe', 'clarity'];
-before.audit = [...before.recipe, 'recipe'];
+before.audit = [...before.recipe, 'recipe', 'freeAlkali'];
 before.reports = [...before.batch, 'batch', 'freeAlkali'];
 before.checkValues = [...before.reports, 'audit', 'reports'];
 

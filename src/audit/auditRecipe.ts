@@ -1,3 +1,5 @@
+import { AMINE_HIDES_ALKALI, SPIRIT_CATCHES_FIRE, SUGAR_IN_HOT_LYE } from '../composition/cautions.js';
+import type { SolventId } from '../composition/index.js';
 import type { Fat } from '../fats/index.js';
 import {
   frozen,
@@ -15,24 +17,15 @@ import {
   type Estimate,
   type Fraction,
 } from '../quantities/index.js';
-import { readParts, type RecipeParts } from '../recipe/readParts.js';
+import { readParts } from '../recipe/readParts.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { slipsOfCharge } from './checks/chargeDiagnosis.js';
-import { fatLeftFinding } from './checks/fatLeft.js';
-import { causticTargetFinding, freeCausticFinding, printedCausticFinding } from './checks/freeCaustic.js';
-import { kohShareFinding } from './checks/kohShare.js';
-import { waterPerAlkaliFinding, waterPerFatFinding } from './checks/lyeWater.js';
 import { notJudgedFindings, unreadableFindings } from './checks/reading.js';
-import { ownValuesFinding } from './checks/ownValues.js';
-import { saponificationValueFindings } from './checks/saponificationValues.js';
-import { shareFindings } from './checks/shares.js';
-import { strengthFinding } from './checks/strength.js';
-import { superfatFinding } from './checks/superfat.js';
-import { totalFinding } from './checks/total.js';
+import { arePartsClaimed } from './checks/partShares.js';
+import { partPoints } from './checks/partValues.js';
 import { fewOfEachCode } from './fewOfEachCode.js';
 import type { Finding } from './finding.js';
+import { judged } from './judged.js';
 import { potOf, type Pot } from './pot.js';
-import type { Slip } from './slips/slip.js';
 import { verdictOf, type Verdict } from './verdict.js';
 
 /** What {@link auditRecipe} may be told besides the recipe. */
@@ -106,10 +99,11 @@ export function auditRecipe(value: unknown, options: AuditRecipeOptions = {}): A
   const { fats, limit, faults: faultsOfOptions } = readOptions(options);
   const parts = readParts(value, { fats });
   const pot = potOf(parts);
+  const points = arePartsClaimed(parts.claimed) ? partPoints(pot) : undefined;
   const findings = fewOfEachCode([
-    ...judged(pot, parts, limit),
+    ...judged(pot, parts, points, limit),
     ...unreadableFindings([...faultsOfOptions, ...parts.faults, ...pot.faults]),
-    ...notJudgedFindings(pot, parts),
+    ...notJudgedFindings(pot, parts, points !== undefined),
   ]);
   const inOrder = SEVERITIES.flatMap((severity) => findings.filter((finding) => finding.severity === severity));
   const { balance } = pot;
@@ -123,46 +117,21 @@ export function auditRecipe(value: unknown, options: AuditRecipeOptions = {}): A
         : frozen({ superfat: balance.superfat, freeCausticAlkali: balance.freeCausticAlkali }),
     limit,
     notes: balance?.notes ?? frozen([]),
-    cautions: balance?.cautions ?? frozen([]),
+    cautions: frozen([...(balance?.cautions ?? []), ...cautionsOf(pot)]),
     basis: balance?.basis ?? frozen([]),
     edition: EDITION,
   });
 }
 
-/** Everything that is compared, in the order of the work. */
-function judged(pot: Pot, parts: RecipeParts, limit: AlkaliContent): readonly Finding[] {
-  const { claimed, target } = parts;
-  let isDiagnosed = false;
-  // danger, claim and target question one figure, the mass of the lye: its slips stand with the first of them
-  const slips = (): readonly Slip[] => {
-    const first = !isDiagnosed;
-    isDiagnosed = true;
-    return first ? slipsOfCharge(pot, parts) : frozen([]);
-  };
-  const isLye = pot.isAllLye && pot.lye.length > 0;
-  const isMadeUp = pot.isMadeUp && isLye;
-  const superfat = claimed.superfat ?? target?.superfat;
-  const ofLots = [
-    freeCausticFinding(pot, limit, slips),
-    claimed.superfat && superfatFinding(pot, 'claimed.superfat', claimed.superfat, slips),
-    target?.superfat && superfatFinding(pot, 'target.superfat', target.superfat, slips),
-  ].flatMap((finding) => finding ?? []);
-  // where no lot explains the superfat, that its own values do not either goes without saying
-  const isContradicted = ofLots.some(({ code }) => code === 'superfat-contradicted' || code === 'target-missed');
+/** What the additions ask for besides. */
+function cautionsOf({ additions, unweighed }: Pot): readonly Remark[] {
+  const held = [...additions, ...unweighed].flatMap(({ holds }) => (holds === undefined ? [] : [holds.solvent]));
+  const holds = (...solvents: readonly SolventId[]): boolean => held.some((one) => solvents.includes(one));
   return [
-    ...ofLots,
-    superfat && !isContradicted && ownValuesFinding(pot, superfat, slips),
-    target?.freeCausticAlkaliAtMost && causticTargetFinding(pot, target.freeCausticAlkaliAtMost),
-    claimed.freeCausticAlkali && printedCausticFinding(claimed.freeCausticAlkali, limit),
-    superfat === undefined && fatLeftFinding(pot, slips),
-    ...saponificationValueFindings(pot),
-    ...shareFindings(pot),
-    isMadeUp && claimed.strength && strengthFinding(pot, claimed.strength),
-    isMadeUp && claimed.waterPerAlkali !== undefined && waterPerAlkaliFinding(pot, claimed.waterPerAlkali),
-    isMadeUp && claimed.waterPerFat && waterPerFatFinding(pot, claimed.waterPerFat),
-    isLye && claimed.kohShare && kohShareFinding(pot, claimed.kohShare),
-    totalFinding(pot, parts),
-  ].flatMap((finding) => (finding === undefined || finding === false ? [] : [finding]));
+    ...(holds('ethanol', '2-propanol') ? [SPIRIT_CATCHES_FIRE] : []),
+    ...(holds('sucrose', 'glucose') ? [SUGAR_IN_HOT_LYE] : []),
+    ...(holds('triethanolamine') ? [AMINE_HIDES_ALKALI] : []),
+  ];
 }
 
 /** More than this is no soap to wash with, whatever the limit is for. */

@@ -35,6 +35,9 @@ const UNIT_SIGNS: Readonly<Record<string, string>> = {
   gNaohPerG: 'g NaOH/g',
   saponificationEquivalent: 'g to a mole',
   mol: 'mol of hydroxide',
+  celsius: '°C',
+  fahrenheit: '°F',
+  kelvin: 'K',
 };
 
 const signOf = (unit: string): string => UNIT_SIGNS[unit] ?? unit;

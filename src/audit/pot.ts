@@ -7,6 +7,7 @@ import { alkaliDemandOf, superfatFromLye, type SuperfatFromLyeResult } from '../
 import type { FatRow, RecipeParts, Row } from '../recipe/readParts.js';
 import { printedMass, printedQuantity, weighedMass, type Printed } from './printed.js';
 import { legible } from './legible.js';
+import { potAddition, type PotAddition, type ReadAddition } from './potAdditions.js';
 import { spanOver, type Span } from './span.js';
 
 /** A fat of the pot. */
@@ -36,20 +37,16 @@ export interface PotLye {
   readonly isStated: boolean;
 }
 
-/** An addition that is given by mass. */
-export interface PotAddition {
-  readonly name: string;
-  readonly grams: Printed;
-}
-
 /** What is in the pot, as far as it can be read. */
 export interface Pot {
   readonly fats: readonly PotFat[];
   readonly lye: readonly PotLye[];
   readonly water: Printed;
-  /** The additions that are given by mass. */
+  /** The additions whose mass is known. */
   readonly additions: readonly PotAddition[];
-  /** Fats, lye, water and additions as far as they are given by mass, g. */
+  /** Those given by volume whose density is not on file. */
+  readonly unweighed: readonly ReadAddition[];
+  /** Fats, lye, water and additions as far as their mass is known, g: the least where they are given by volume. */
   readonly batchGrams: Decimal;
   readonly fatGrams: Decimal;
   /** Whether every fat can be read. */
@@ -58,7 +55,8 @@ export interface Pot {
   readonly isAllLye: boolean;
   /** Whether it is said what the lye is made up with: solid alkali without water is only half of one. */
   readonly isMadeUp: boolean;
-  /** Whether everything in the pot can be read and is given by mass. */
+  readonly areAllAdditions: boolean;
+  /** Whether everything in the pot can be read and its mass is known. */
   readonly hasAllMasses: boolean;
   /** How fats and lye stand to each other; undefined where a fat or an alkali cannot be read or is not known. */
   readonly balance: SuperfatFromLyeResult | undefined;
@@ -80,9 +78,9 @@ export function potOf(parts: RecipeParts): Pot {
   const fats = parts.fats.rows.map(potFat);
   const lye = parts.lye.rows.map(potLye);
   const water = parts.water === undefined ? NONE : weighedMass(parts.water);
-  const additions = parts.additions.rows.flatMap(
-    ({ row: { solvent, name = solvent, mass } }): readonly PotAddition[] =>
-      mass === undefined ? [] : [{ name: legible(name ?? 'an addition'), grams: weighedMass(mass) }],
+  const read = parts.additions.rows.map(potAddition);
+  const additions = read.flatMap((one): readonly PotAddition[] =>
+    one.grams === undefined ? [] : [{ ...one, grams: one.grams }],
   );
   const fatGrams = sum(fats.map(({ grams }) => grams.value));
   const isAllLye = parts.lye.areAll && !parts.faults.some(({ path }) => path.startsWith('water'));
@@ -92,7 +90,8 @@ export function potOf(parts: RecipeParts): Pot {
     fatGrams,
     ...lye.map(({ grams }) => grams.value),
     water.value,
-    ...additions.map(({ grams }) => grams.value),
+    // least, so that no free caustic looks thinner than it is
+    ...additions.map(({ grams }) => grams.low),
   ]);
   const faults: CalculationError[] = [];
   const balance =
@@ -102,11 +101,13 @@ export function potOf(parts: RecipeParts): Pot {
     lye,
     water,
     additions,
+    unweighed: read.filter(({ grams }) => grams === undefined),
     batchGrams,
     fatGrams,
     areAllFats: parts.fats.areAll,
     isAllLye,
     isMadeUp,
+    areAllAdditions: parts.additions.areAll,
     hasAllMasses:
       parts.fats.areAll && isMadeUp && parts.additions.areAll && additions.length === parts.additions.rows.length,
     balance,

@@ -1,6 +1,7 @@
 export { readRecipe, type ReadRecipe, type ReadRecipeFat, type ReadRecipeOptions } from './readRecipe.js';
 export type {
   AdditionAmount,
+  AdditionClaims,
   FatClaims,
   LyeWithoutAssay,
   Recipe,
@@ -10,4 +11,5 @@ export type {
   RecipeLye,
   RecipeStage,
   RecipeTemperature,
+  ShareClaims,
 } from './recipe.js';

@@ -21,6 +21,7 @@ import {
   word,
 } from './quantitySchemas.js';
 import type {
+  AdditionClaims,
   FatClaims,
   LyeWithoutAssay,
   RecipeAddition,
@@ -28,6 +29,7 @@ import type {
   RecipeFat,
   RecipeLye,
   RecipeTemperature,
+  ShareClaims,
 } from './recipe.js';
 
 /** A field that may be left out. */
@@ -103,6 +105,8 @@ export const lyeToAuditSchema = (): v.GenericSchema<RecipeLye | LyeWithoutAssay>
     {},
   );
 
+export const additionClaimsSchema = (): v.GenericSchema<AdditionClaims> => shape({ share: optional(claimedShare()) });
+
 export const additionSchema = (): v.GenericSchema<RecipeAddition> =>
   together(
     shape({
@@ -111,6 +115,7 @@ export const additionSchema = (): v.GenericSchema<RecipeAddition> =>
       mass: optional(mass()),
       volume: optional(volume()),
       assay: optional(assay()),
+      claimed: optional(additionClaimsSchema()),
     }),
     (path, value) => {
       eitherOf('solvent', 'name')(path, value);
@@ -135,6 +140,20 @@ export const targetSchema = (): v.GenericSchema<LyeTarget> =>
     oneOf('superfat', 'freeCausticAlkaliAtMost'),
   );
 
+/** Names of the parts whose shares may be printed. */
+export const CLAIMED_PARTS: readonly (keyof ShareClaims)[] = [
+  'soap',
+  'water',
+  'glycerol',
+  'clearingAgents',
+  'polyol',
+  'sugar',
+  'spirit',
+];
+
+const sharesSchema = (): v.GenericSchema<ShareClaims> =>
+  shape(Object.fromEntries(CLAIMED_PARTS.map((part) => [part, optional(claimedShare())])));
+
 /** Every claim by itself, so that an audit can read the rest where one is wrong. */
 export type ClaimSchemas = { readonly [K in keyof RecipeClaims]-?: v.GenericSchema<NonNullable<RecipeClaims[K]>> };
 
@@ -146,6 +165,9 @@ export const claimSchemas = (): ClaimSchemas => ({
   waterPerFat: claimedShare(),
   kohShare: claimedShare(),
   total: mass(),
+  shares: sharesSchema(),
+  clearingAgentsPerSoap: number({ min: 0 }),
+  waterPerSoap: number({ min: 0 }),
   ph: number({ min: 0, max: 14 }),
   freeCausticAlkali: alkaliContent(),
 });

@@ -10,6 +10,7 @@ import {
   type Fields,
 } from '../numbers/index.js';
 import {
+  additionClaimsSchema,
   additionSchema,
   claimSchemas,
   fatClaimsSchema,
@@ -76,6 +77,7 @@ const partSchemas = () => ({
   lye: lyeToAuditSchema(),
   water: mass(),
   addition: additionSchema(),
+  additionClaims: additionClaimsSchema(),
   target: targetSchema(),
   claims: claimSchemas(),
   temperature: temperatureSchema(),
@@ -132,6 +134,14 @@ export function readParts(value: unknown, options: unknown): RecipeParts {
     if (row === undefined) return undefined;
     return { named: row.fat, fat: attempt(() => fatOf(`${path}.fat`, row.fat, own)), mass: row.mass, claimed };
   };
+  const additionRow = (path: string, entry: unknown): RecipeAddition | undefined => {
+    const all = attempt(() => readFields(path, entry));
+    if (all === undefined) return undefined;
+    const { claimed: printed, ...rest } = all;
+    const row = part(schemas.addition, path, rest);
+    const claimed = optional(schemas.additionClaims, `${path}.claimed`, printed);
+    return row === undefined || claimed === undefined ? row : frozen({ ...row, claimed });
+  };
   const claims = (printed: unknown): RecipeClaims => {
     if (printed === undefined) return {};
     const each = fieldsOf('claimed', printed, Object.keys(schemas.claims));
@@ -149,7 +159,7 @@ export function readParts(value: unknown, options: unknown): RecipeParts {
     fats: rows('fats', 1, fatRow),
     lye: rows('lye', 1, (path, entry) => part(schemas.lye, path, entry)),
     water: optional(schemas.water, 'water', field('water')),
-    additions: rows('additions', 0, (path, entry) => part(schemas.addition, path, entry)),
+    additions: rows('additions', 0, additionRow),
     target: optional(schemas.target, 'target', field('target')),
     claimed: claims(field('claimed')),
     temperatures: rows('temperatures', 0, (path, entry) => part(schemas.temperature, path, entry)),

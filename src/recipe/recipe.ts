@@ -83,9 +83,17 @@ export type AdditionAmount = OneChoice<{
   readonly volume: VolumeInput;
 }>;
 
+/** What a recipe prints of one of its additions. */
+export interface AdditionClaims {
+  /** Share of everything that goes into the pot, by mass, of the addition as it is weighed. */
+  readonly share?: FractionInput;
+}
+
 /** A solvent, with its assay by mass (of ethanol: or by volume), or anything else under its name. */
-export type RecipeAddition = AdditionAmount &
-  (
+export type RecipeAddition = AdditionAmount & {
+  /** What is printed of it. */
+  readonly claimed?: AdditionClaims;
+} & (
     | {
         /** A solvent of this list. */
         readonly solvent: 'ethanol';
@@ -106,6 +114,24 @@ export type RecipeAddition = AdditionAmount &
       }
   );
 
+/** What a recipe prints of the parts of the whole, share by mass of everything that goes into the pot. */
+export interface ShareClaims {
+  /** Anhydrous soap. */
+  readonly soap?: FractionInput;
+  /** All water, that of the lye and of the additions included. */
+  readonly water?: FractionInput;
+  /** Glycerol, formed and added. */
+  readonly glycerol?: FractionInput;
+  /** Polyols, sugars and spirits together, each as pure substance; glycerol, formed and added, among them. */
+  readonly clearingAgents?: FractionInput;
+  /** Glycerol, glycols, sorbitol and their like. */
+  readonly polyol?: FractionInput;
+  /** Sucrose and glucose. */
+  readonly sugar?: FractionInput;
+  /** Ethanol and 2-propanol. */
+  readonly spirit?: FractionInput;
+}
+
 /** What a recipe prints of the whole. */
 export interface RecipeClaims {
   /** Alkali left out of the demand; negative is alkali in excess. */
@@ -120,6 +146,12 @@ export interface RecipeClaims {
   readonly kohShare?: FractionInput;
   /** Mass of everything that goes into the pot. */
   readonly total?: MassInput;
+  /** Shares of everything that goes into the pot. */
+  readonly shares?: ShareClaims;
+  /** Clearing agents to anhydrous soap, by mass. */
+  readonly clearingAgentsPerSoap?: Numeric;
+  /** Water to anhydrous soap, by mass. */
+  readonly waterPerSoap?: Numeric;
   /** pH of the soap, however it was taken. */
   readonly ph?: Numeric;
   /** Free caustic alkali of the soap, by mass. */

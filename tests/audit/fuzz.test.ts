@@ -56,6 +56,20 @@ const full = {
   temperatures: [{ stage: 'saponification', time: { minutes: 20 }, temperature: { celsius: 64 } }],
 }; // prettier-ignore
 
+/** A small pot of which everything is printed that hangs on what it is made of; each audit of it costs more. */
+const whole = {
+  version: 1,
+  fats: [{ fat: 'Drum', mass: { g: '100' } }],
+  lye: [{ alkali: 'naoh', mass: { g: '34' }, solution: { hydroxide: { percent: 50 } } }],
+  additions: [
+    { solvent: 'ethanol', volume: { mL: '30' }, assay: { percentByVolume: '96' }, claimed: { share: { percent: '9' } } },
+    { solvent: 'sorbitol', mass: { g: '20' }, claimed: { share: { percent: '30' } } },
+    { name: 'citric acid', mass: { g: '1' } },
+  ],
+  claimed: { shares: { soap: { percent: '10' }, water: { percent: '80' }, spirit: { percent: '3' }, polyol: { percent: '7' } }, clearingAgentsPerSoap: '2', waterPerSoap: '9', ph: '7', total: { g: '150' } },
+  temperatures: [{ stage: 'saponification', temperature: { celsius: '140' } }, { stage: 'pouring', temperature: { fahrenheit: '50' } }],
+}; // prettier-ignore
+
 const places = placesIn(full);
 const edges: readonly unknown[] = [
   0, '0', '0.0', '0e999999', '0e-999999', -1, '-0', 1e-40, '1e-40', '1e-24', 1e-7, '1e12', 1e15, '1e15', '999999999999999', 100, -100, '99.999999999999999999999999999999999', 110, 75,
@@ -116,6 +130,17 @@ describe('of anything', { timeout: 60_000 }, () => {
 describe('numbers at the edges of what is read', { timeout: 60_000 }, () => {
   const masses = ['1e-24', '1e-12', '0.001', '1', '1e9', '1e12', '0'];
   const units = ['mg', 'g', 'kg', 'oz', 'lb'];
+
+  it('each place of a whole pot at some of the edges', () => {
+    const some = edges.filter((_, at) => at % 4 === 0);
+    const faults = placesIn(whole).flatMap((path, at) =>
+      [some[at % some.length], some[(at + 4) % some.length], undefined].flatMap((edge) =>
+        faultsOf(replaced(whole, path, edge)).map((one) => `${path.join('.')} at ${String(edge).slice(0, 20)}: ${one}`),
+      ),
+    );
+    expect(faults).toEqual([]);
+    expect(faultsOf(whole)).toEqual([]);
+  });
 
   it('huge and tiny ratios of every mass, with every claim', () => {
     const mass = fc
@@ -224,7 +249,7 @@ describe('much of it', () => {
     ['100 000 rows that cannot be read', of(100_000, { mass: 1, claimed: 1 })],
     ['20 000 fats that nobody knows', of(20_000, { fat: 'nobody knows', mass: { g: '1' } })],
     ['20 000 alkalis', { ...of(1, { fat: 'olive-oil', mass: { g: '1' } }), lye: Array.from({ length: 20_000 }, () => lye[0]), claimed: { superfat: { percent: '5' }, strength: { percent: '9' } } }],
-    ['100 000 additions', of(1, { fat: 'olive-oil', mass: { g: '1' } }, { additions: Array.from({ length: 100_000 }, (_, at) => ({ name: `clay ${String(at)}`, mass: { g: '1' } })), claimed: { total: { g: '3' } } })],
+    ['100 000 additions', of(1, { fat: 'olive-oil', mass: { g: '1' } }, { additions: Array.from({ length: 100_000 }, (_, at) => ({ name: `clay ${String(at)}`, mass: { g: '1' }, claimed: { share: { percent: '9' } } })), claimed: { total: { g: '3' }, shares: { soap: { percent: '90' } } } })],
   ])('%s are answered, with a bounded number of findings', (_, recipe) => {
     const result = auditRecipe(recipe);
     expect(faultsIn(result)).toEqual([]);

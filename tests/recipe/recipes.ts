@@ -138,6 +138,12 @@ const claims = fc.record(
     waterPerFat: quantity({ percent: [0, 300], fraction: [0, 3] }),
     kohShare: share,
     total: mass,
+    shares: fc.record(
+      { soap: share, water: share, glycerol: share, clearingAgents: share, polyol: share, sugar: share, spirit: share },
+      { requiredKeys: [] },
+    ),
+    clearingAgentsPerSoap: figure(0, 10),
+    waterPerSoap: figure(0, 10),
     ph: figure(0, 14),
     freeCausticAlkali: alkaliContent,
   },
@@ -153,7 +159,9 @@ export const recipe: fc.Arbitrary<object> = fc.record(
     lye: fc.array(lye, { minLength: 1, maxLength: 2 }),
     water: mass,
     additions: fc.array(
-      fc.tuple(what, amount).map(([one, much]) => ({ ...one, ...much })),
+      fc
+        .tuple(what, amount, fc.constantFrom({}, { claimed: {} }, { claimed: { share: { percent: '9.5' } } }))
+        .map(([one, much, printed]) => ({ ...one, ...much, ...printed })),
       { maxLength: 3 },
     ),
     target: fc.oneof(

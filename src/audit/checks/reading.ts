@@ -3,7 +3,9 @@ import type { RecipeClaims } from '../../recipe/index.js';
 import type { RecipeParts } from '../../recipe/readParts.js';
 import type { Finding } from '../finding.js';
 import type { Pot } from '../pot.js';
+import { inWords } from '../figures.js';
 import { legible } from '../legible.js';
+import { arePartsClaimed } from './partShares.js';
 
 /** What cannot be read, each with its reason. */
 export function unreadableFindings(faults: readonly CalculationError[]): readonly Finding[] {
@@ -27,7 +29,11 @@ const hangsOnWater = ({ strength, waterPerAlkali, waterPerFat, total }: RecipeCl
   [strength, waterPerAlkali, waterPerFat, total].some((claim) => claim !== undefined);
 
 /** What is printed and not looked at, and what had to be assumed. */
-export function notJudgedFindings(pot: Pot, { claimed, additions, temperatures }: RecipeParts): readonly Finding[] {
+export function notJudgedFindings(
+  pot: Pot,
+  { claimed, additions, temperatures }: RecipeParts,
+  arePartsKnown: boolean,
+): readonly Finding[] {
   const note = (code: 'assay-missing' | 'not-judged', path: string, explanation: string): Finding => ({
     code,
     severity: 'note',
@@ -37,7 +43,6 @@ export function notJudgedFindings(pot: Pot, { claimed, additions, temperatures }
     slips: frozen([]),
     basis: frozen([]),
   });
-  const byVolume = additions.rows.filter(({ row }) => row.volume !== undefined);
   return [
     ...pot.lye.flatMap(({ path, isStated, alkali }) =>
       isStated
@@ -73,26 +78,49 @@ export function notJudgedFindings(pot: Pot, { claimed, additions, temperatures }
           ),
         ]
       : []),
-    ...(claimed.ph === undefined ? [] : [note('not-judged', 'claimed.ph', 'The pH is not judged.')]),
-    ...(claimed.freeCausticAlkali === undefined
-      ? []
-      : [
+    ...pot.additions.flatMap(({ path, name, holds, isByVolume }) =>
+      holds === undefined || holds.isStated || holds.share.low.eq(1) || !(isByVolume || arePartsClaimed(claimed))
+        ? []
+        : [
+            note(
+              'assay-missing',
+              path,
+              `How much ${name} it holds is not stated: ${inWords(holds.share.low.times(100))} to 100 % is taken, as it is sold.`,
+            ),
+          ],
+    ),
+    ...pot.unweighed.map(({ path, name }) =>
+      note(
+        'not-judged',
+        path,
+        `${name} is given by volume and its density is not on file: it counts in no mass, so that shares of the pot come out a little high.`,
+      ),
+    ),
+    ...(arePartsClaimed(claimed) && !arePartsKnown
+      ? [
           note(
             'not-judged',
-            'claimed.freeCausticAlkali',
-            'The free caustic that is printed is held against the limit only; what the masses lead to is judged.',
+            'claimed.shares',
+            'Shares of soap, water and what clears are not judged, because not everything in the pot is known by mass, or too much by volume.',
           ),
-        ]),
-    ...(temperatures.rows.length === 0 ? [] : [note('not-judged', 'temperatures', 'The temperatures are not judged.')]),
-    ...(byVolume.length === 0
+        ]
+      : []),
+    ...(pot.hasAllMasses
       ? []
-      : [
-          note(
-            'not-judged',
-            byVolume[0]?.path ?? 'additions',
-            'Additions by volume count in no mass, so that shares of the pot come out a little high.',
-          ),
-        ]),
+      : pot.additions.flatMap(({ path, claimed: { share } }) =>
+          share === undefined
+            ? []
+            : [
+                note(
+                  'not-judged',
+                  `${path}.claimed.share`,
+                  'The share is not judged, because not every mass is known.',
+                ),
+              ],
+        )),
+    ...temperatures.rows.flatMap(({ path, row: { stage } }) =>
+      stage === 'lye' ? [note('not-judged', path, 'How hot the lye by itself may be, no window tells.')] : [],
+    ),
     ...(claimed.total !== undefined && pot.isMadeUp && !pot.hasAllMasses
       ? [note('not-judged', 'claimed.total', 'The total is not judged, because not every mass is known.')]
       : []),

@@ -5,7 +5,8 @@ import { inUnit } from '../figures.js';
 import type { Finding } from '../finding.js';
 import type { Pot } from '../pot.js';
 import { printedMass, type Printed } from '../printed.js';
-import { inEachRow, LAST, USUAL, type Hypothesis } from '../slips/hypothesis.js';
+import { COMMON, inEachRow, LAST, USUAL, type Hypothesis } from '../slips/hypothesis.js';
+import { liquidUnitFactors } from '../slips/unitSlips.js';
 import { slipsOfThePen } from '../slips/slipsOfThePen.js';
 import { contradiction } from './contradiction.js';
 
@@ -43,11 +44,29 @@ export function totalFinding(
     path: 'claimed.total',
     what: 'a total',
     printed,
-    points: { corners: ['low', 'high'], likely: 'value', own: 'value' },
+    points: {
+      corners: ['low', 'high'],
+      likely: 'value',
+      own: additions.some(({ isByVolume }) => isByVolume) ? undefined : 'value',
+    },
     readings: [(end) => sum(parts, end)],
     hypotheses: [
       ...inEachRow(parts, USUAL, (part, weight) => leftOut(part.name, [part], weight)),
       ...(additions.length > 1 ? [leftOut('the additions', additions, USUAL)] : []),
+      ...inEachRow(additions, COMMON, (addition, weight) =>
+        liquidUnitFactors(addition).map(({ meant, factor }): Hypothesis<End> => ({
+          code: 'unit-mistaken',
+          path: addition.path,
+          words: { printed: addition.grams.unit, meant, of: addition.name },
+          weight,
+          figure: (end) => {
+            const own = addition.grams[end];
+            return sum(parts, end)
+              .minus(own)
+              .plus(own.times(factor[end === 'value' ? 'likely' : end]));
+          },
+        })),
+      ),
       ...slipsOfThePen(printed.text).map(({ code, meant, step }): Hypothesis<End> => {
         const { toCanonical } = unitsByKind().mass[printed.unit as 'g'];
         const within = toCanonical(step, printed.unit);

@@ -36,6 +36,11 @@ export type SlipCode =
   | 'baume-modulus-mistaken'
   | 'percent-of-another-total'
   | 'part-left-out-of-total'
+  | 'percent-by-volume-as-by-mass'
+  | 'syrup-as-dry'
+  | 'dry-as-syrup'
+  | 'fahrenheit-as-celsius'
+  | 'celsius-as-fahrenheit'
   | 'unit-mistaken'
   | 'digits-exchanged'
   | 'decimal-point-moved';

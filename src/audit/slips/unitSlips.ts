@@ -2,6 +2,8 @@ import { lyeDensity } from '../../lye/index.js';
 import { Decimal, isCalculationError, ONE } from '../../numbers/index.js';
 import { mapEnds, unitsByKind, type Estimate } from '../../quantities/index.js';
 import type { PotLye } from '../pot.js';
+import type { PotAddition } from '../potAdditions.js';
+import { benchDensity } from '../solventDensities.js';
 
 /** A unit that may have been meant, and how many of the printed unit one of it is. */
 export interface MeantUnit {
@@ -21,6 +23,10 @@ const VOLUMES: Readonly<Record<string, readonly ('mL' | 'usFlOz' | 'impFlOz')[]>
   g: ['mL'],
   oz: ['usFlOz', 'impFlOz'],
 };
+
+/** The same the other way round. */
+const COUNTED_AS: Readonly<Record<string, readonly string[]>> = { mL: ['g'], usFlOz: ['oz'], impFlOz: ['oz'] };
+const UNIT_DENSITY: Estimate<Decimal> = { low: ONE, likely: ONE, high: ONE };
 
 /** Oils, fats and fatty acids weigh so much, g/mL, melted or not: the published relative densities lie inside. */
 const DENSITY_OF_FATS = { low: '0.85', likely: '0.92', high: '0.97' } as const;
@@ -47,6 +53,19 @@ export function lyeUnitFactors({ alkali, grams: { unit }, charge: { source } }: 
     if (!isCalculationError(error)) throw error;
     return massFactors(unit); // stronger than the table goes
   }
+}
+
+/** Masses that stand for volumes, and volumes that were counted as masses: of a liquid whose density is known. */
+export function liquidUnitFactors({ holds, isByVolume, grams: { unit } }: PotAddition): readonly MeantUnit[] {
+  const density = holds === undefined ? undefined : benchDensity(holds.solvent, holds.share);
+  if (density === undefined) return [];
+  if (!isByVolume) return volumeFactors(unit, density);
+  const { low, likely, high } = density;
+  const perVolume = { low: ONE.div(high), likely: ONE.div(likely), high: ONE.div(low) };
+  return (COUNTED_AS[unit] ?? []).map((meant) => {
+    const ofUnits = ONE.div(volumeFactors(meant, UNIT_DENSITY).find((one) => one.meant === unit)?.factor.likely ?? ONE);
+    return { meant, factor: mapEnds(perVolume, (factor) => factor.times(ofUnits)) };
+  });
 }
 
 function massFactors(printed: string): readonly MeantUnit[] {

@@ -118,9 +118,32 @@ const SAID: Readonly<Record<SlipCode, (words: Words) => Said>> = {
     explanation: 'The share of KOH seems to be one by mass of alkali, not by mole of hydroxide.',
     tell: 'Ask what the share is of: grams of alkali, or moles of hydroxide.',
   }),
-  'weight-by-volume-as-by-weight': () => ({
-    explanation: 'The strength seems to be grams in 100 mL of lye, not in 100 g.',
-    tell: 'Ask how the strength was taken, or weigh 100 mL of the lye.',
+  'weight-by-volume-as-by-weight': ({ of: what = 'the lye' }) => ({
+    explanation: `The figure seems to be grams in 100 mL of ${what}, not in 100 g.`,
+    tell: `Ask how the figure was taken, or weigh 100 mL of ${what}.`,
+  }),
+  'percent-by-volume-as-by-mass': () => ({
+    explanation: 'Per cent by volume of the spirit seem to have been taken for per cent by mass.',
+    tell: 'Ask what the per cent of the spirit are of.',
+  }),
+  'syrup-as-dry': () => ({
+    explanation: 'The water in syrups and solutions seems to have been counted as what is dissolved in it.',
+    tell: 'Read on the label how much of it is dry substance.',
+  }),
+  'dry-as-syrup': ({ strength }) => ({
+    explanation:
+      strength === undefined
+        ? 'Only the substance itself seems to have been counted, not the water that it is sold with.'
+        : `A dry sugar or polyol seems to have been counted as a syrup of ${strength} %.`,
+    tell: 'Ask whether a dry substance or a syrup was weighed.',
+  }),
+  'fahrenheit-as-celsius': ({ meant = '' }) => ({
+    explanation: `Degrees Fahrenheit seem to stand there as degrees Celsius: ${meant} °F was meant.`,
+    tell: 'Look at the scale of the thermometer.',
+  }),
+  'celsius-as-fahrenheit': ({ meant = '' }) => ({
+    explanation: `Degrees Celsius seem to stand there as degrees Fahrenheit: ${meant} °C was meant.`,
+    tell: 'Look at the scale of the thermometer.',
   }),
   'parts-per-100-of-water-as-percent': () => ({
     explanation: 'The strength seems to be grams of alkali to 100 g of water, not in 100 g of lye.',
@@ -172,8 +195,11 @@ const UNIT_NAMES: Words = {
   oz: 'ounces',
   lb: 'pounds',
   mL: 'millilitres',
+  L: 'litres',
   usFlOz: 'US fluid ounces',
   impFlOz: 'imperial fluid ounces',
+  usGal: 'US gallons',
+  impGal: 'imperial gallons',
 };
 
 /** A slip in words. */

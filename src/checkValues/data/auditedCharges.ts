@@ -1,5 +1,6 @@
 import type { FatKind } from '../../fats/index.js';
 import type { Alkali } from '../../lye/index.js';
+import type { Recipe } from '../../recipe/index.js';
 import type { SourceId } from '../../sources/index.js';
 
 /** A printed charge of clear soap or of one beside it, with its alkali over its demand as worked out apart from the library. */
@@ -22,6 +23,11 @@ export interface AuditedCharge {
   };
   readonly water?: string;
   readonly additions: Readonly<Record<string, string>>;
+  /** What else is printed: temperatures of the work, and shares of additions, percent. */
+  readonly printed?: {
+    readonly temperatures?: NonNullable<Recipe['temperatures']>;
+    readonly shares?: Readonly<Record<string, string>>;
+  };
   /** Alkali charged over alkali demanded. */
   readonly ratio: string;
   /** 100·(1 − ratio). */
@@ -39,6 +45,8 @@ const LARD = { name: 'lard', value: '195.95' } as const;
 // recalled
 const ROSIN = { name: 'rosin', value: '165', kind: 'rosin' } as const;
 
+const at = (stage: 'saponification' | 'clearing', fahrenheit: string) => ({ stage, temperature: { fahrenheit } });
+
 /** Parts are put down as grams. */
 export const auditedCharges = (): readonly AuditedCharge[] => [
   {
@@ -53,6 +61,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     lye: { alkali: 'naoh', amount: '135', state: 'solution', percent: '32.47' },
     water: '32',
     additions: { sugar: '64', glycerine: '34', 'alcohol, 16 US gallons': '108.32' },
+    printed: { temperatures: [at('saponification', '140'), at('clearing', '160')] },
     ratio: '1.155',
     superfat: '-15.5',
     source: 'thomssen-1922',
@@ -70,6 +79,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     lye: { alkali: 'naoh', amount: '164', state: 'solution', percent: '29.93' },
     water: '50',
     additions: { sugar: '40', glycerine: '20', 'alcohol, 8 US gallons': '54.16' },
+    printed: { temperatures: [at('saponification', '140'), at('clearing', '160')] },
     ratio: '1.167',
     superfat: '-16.7',
     source: 'thomssen-1922',
@@ -86,6 +96,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     lye: { alkali: 'naoh', amount: '79000', state: 'solution', percent: '32.47' },
     water: '60000',
     additions: { sugar: '54000', alcohol: '40000', perfume: '1730' },
+    printed: { temperatures: [at('saponification', '111')] },
     ratio: '1.164',
     superfat: '-16.4',
     source: 'formulas-1914',
@@ -102,6 +113,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     lye: { alkali: 'naoh', amount: '71000', state: 'solution', percent: '33.69' },
     water: '30000',
     additions: { sugar: '40000', alcohol: '40000', 'colour and perfume': '2200' },
+    printed: { temperatures: [at('saponification', '111')] },
     ratio: '1.061',
     superfat: '-6.1',
     source: 'formulas-1914',
@@ -114,6 +126,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     lye: { alkali: 'naoh', amount: '50', state: 'solid', percent: '70' },
     water: '590',
     additions: { glycerine: '160', alcohol: '77.8', perfume: '33.3' },
+    printed: { temperatures: [at('saponification', '140'), at('saponification', '158'), at('clearing', '140')] },
     ratio: '1.285',
     superfat: '-28.5',
     source: 'formulas-1914',
@@ -127,6 +140,15 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     lye: { alkali: 'naoh', amount: '48.2', state: 'solution', percent: '34' },
     water: '10',
     additions: { sugar: '25', sorbitol: '10', glucosylglycerol: '10', 'chelator, solution': '0.5' },
+    printed: {
+      temperatures: [
+        { stage: 'saponification', temperature: { celsius: '70' } },
+        { stage: 'saponification', temperature: { celsius: '80' } },
+        { stage: 'clearing', temperature: { celsius: '65' } },
+        { stage: 'clearing', temperature: { celsius: '75' } },
+      ],
+      shares: { glucosylglycerol: '4.9' },
+    },
     ratio: '1.007',
     superfat: '-0.7',
     source: 'jp-5774951',

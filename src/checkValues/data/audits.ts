@@ -23,7 +23,11 @@ export function auditChecks(): readonly CheckValue[] {
   return [
     ...pots.map(verdictOfPot),
     ...pots.flatMap(figureOfPot),
-    ...auditedCharges().flatMap((charge) => [verdictOfCharge(charge), figureOfCharge(charge)]),
+    ...auditedCharges().flatMap((charge) => [
+      verdictOfCharge(charge),
+      figureOfCharge(charge),
+      ...printedOfCharge(charge),
+    ]),
     ...misprintChecks(pots),
   ];
 }
@@ -64,7 +68,8 @@ function figureOfPot(row: PrintedPot): readonly BoundsCheck<'auditRecipe'>[] {
   return [{ ...row, id: `${idOf(row)}-superfat`, call: 'auditRecipe', result: 'implied.superfat' }];
 }
 
-function recipeOf({ fats, lye, water, additions, unit }: AuditedCharge): CheckRecipe {
+function recipeOf({ fats, lye, water, additions, unit, printed = {} }: AuditedCharge): CheckRecipe {
+  const { temperatures, shares = {} } = printed;
   const mass = (amount: string): MassInput => ({ [unit]: amount }) as unknown as MassInput;
   const hydroxide = { percent: lye.percent };
   return {
@@ -80,7 +85,12 @@ function recipeOf({ fats, lye, water, additions, unit }: AuditedCharge): CheckRe
       },
     ],
     ...(water === undefined ? {} : { water: mass(water) }),
-    additions: Object.entries(additions).map(([name, amount]) => ({ name, mass: mass(amount) })),
+    additions: Object.entries(additions).map(([name, amount]) => ({
+      name,
+      mass: mass(amount),
+      ...(shares[name] === undefined ? {} : { claimed: { share: { percent: shares[name] } } }),
+    })),
+    ...(temperatures === undefined ? {} : { temperatures }),
   };
 }
 
@@ -118,6 +128,30 @@ function verdictOfCharge(charge: AuditedCharge): Audited {
     where: charge.where,
     obtained: 'derived',
   };
+}
+
+/** Beside the danger of the alkali, nothing else that is printed of a charge is contradicted or doubted. */
+function printedOfCharge(charge: AuditedCharge): readonly Audited[] {
+  const { temperatures = [], shares = {} } = charge.printed ?? {};
+  const figures = [
+    ...temperatures.map(({ temperature }) => Object.entries(temperature).flat().reverse().join(' ')),
+    ...Object.entries(shares).map(([name, percent]) => `${name} ${percent} %`),
+  ];
+  if (figures.length === 0) return [];
+  return [
+    {
+      id: `audit-${charge.id}-printed`,
+      call: 'auditRecipe',
+      inputs: recipeOf(charge),
+      result: 'findings.1.severity',
+      printed: figures.join(', '),
+      expectedWords: ['note'],
+      why: 'The alkali is in excess, which stands first; of the temperatures and shares that are printed none is doubted.',
+      source: charge.source,
+      where: charge.where,
+      obtained: 'derived',
+    },
+  ];
 }
 
 /** What is found of two charges that are suspected of a misprint. */

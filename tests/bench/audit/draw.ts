@@ -6,6 +6,7 @@ import { fat, fatFromCertificate, fats, type Alkali, type Fat, type PublishedFat
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { drawnAdditions, type DrawnAddition } from './additions.js';
 
 /** A source of chance that can be started again from its seed. */
 export interface Chance {
@@ -69,6 +70,13 @@ export interface Draft {
   readonly water: number;
   /** Whether the recipe prints the saponification values it was reckoned with, and in which unit. */
   readonly prints: 'gNaohPerG' | 'mgKohPerG' | undefined;
+  readonly additions: readonly DrawnAddition[];
+  /** Whether the recipe prints what the pot is made of. */
+  readonly printsParts: boolean;
+  /** As printed. */
+  readonly ph: string | undefined;
+  /** Of saponification, in the unit that the recipe prints temperatures in. */
+  readonly temperature: { readonly unit: 'celsius' | 'fahrenheit'; readonly celsius: number };
 }
 
 const ids: readonly PublishedFatId[] = fats.map(({ id }) => id);
@@ -134,6 +142,11 @@ export function drawnDraft(chance: Chance): Draft {
     superfat: chance.between(0, 12).toFixed(chance.whole(0, 1)),
     water: Number(chance.between(batch * 0.2, batch * 0.6).toFixed(decimals)),
     prints,
+    additions: drawnAdditions(chance, unit, decimals, batch),
+    // they cost most of the time
+    printsParts: chance.happens(0.02),
+    ph: chance.happens(0.1) ? chance.between(8.4, 10.5).toFixed(1) : undefined,
+    temperature: { unit: chance.oneOf(['celsius', 'fahrenheit']), celsius: chance.whole(45, 75) },
   };
 }
 

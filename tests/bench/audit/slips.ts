@@ -12,6 +12,7 @@ import {
   type Draft,
   type DrawnFat,
 } from './draw.js';
+import { hasParts, partsOf, type DrawnAddition } from './additions.js';
 import { lyeOf, type Misprint } from './write.js';
 
 /** A slip at a place drawn at random. */
@@ -24,7 +25,19 @@ export interface Injection {
   /** Words of the diagnosis that tell it from others of the same code. */
   readonly words?: Readonly<Record<string, string>>;
   /** Which printed figure is wrong. */
-  readonly figure: 'lye' | 'value' | 'strength' | 'waterPerAlkali' | 'waterPerFat' | 'kohShare' | 'total';
+  readonly figure:
+    | 'lye'
+    | 'value'
+    | 'strength'
+    | 'waterPerAlkali'
+    | 'waterPerFat'
+    | 'kohShare'
+    | 'total'
+    | 'addition'
+    | 'clearingAgents'
+    | 'spirit'
+    | 'waterPerSoap'
+    | 'temperature';
   /** Undefined where the draft has no place for it. */
   readonly misprint: Misprint | undefined;
   /** What the figure should have been, if only the last digit of the misprint told. */
@@ -226,7 +239,7 @@ const asPrinted = (value: number, { prints }: Draft): string =>
 
 const figureSlip =
   (
-    figure: 'strength' | 'waterPerAlkali' | 'waterPerFat' | 'kohShare' | 'total',
+    figure: Exclude<Injection['figure'], 'lye' | 'value' | 'addition'>,
     code: SlipCode,
     misprint: (draft: Draft, chance: Chance) => Misprint | undefined,
   ): Inject =>
@@ -343,6 +356,71 @@ export const INJECTIONS: readonly Inject[] = [
   figureSlip('total', 'part-left-out-of-total', (draft, chance) => {
     const { all, fats } = lyeOf(draft);
     const left = chance.oneOf([draft.water, ...draft.fats.map(({ mass }) => mass)]);
-    return { total: (all + fats - left).toFixed(draft.decimals) };
+    return { total: (all + fats + added(draft) - left).toFixed(draft.decimals) };
   }),
+  figureSlip('total', 'unit-mistaken', (draft) => {
+    const measured = draft.additions.find(({ isByVolume }) => isByVolume);
+    if (measured === undefined) return undefined;
+    const { all, fats } = lyeOf(draft);
+    return { total: (all + fats + added(draft) - measured.mass + Number(measured.printed)).toFixed(draft.decimals) };
+  }),
+  additionSlip('percent-of-another-total', ({ mass }, draft) => mass / lyeOf(draft).fats),
+  additionSlip('dry-as-syrup', ({ mass, share, assay }, draft) =>
+    share === 1 || assay === undefined ? undefined : (mass * share) / partsOf(draft).all,
+  ),
+  additionSlip('unit-mistaken', ({ isByVolume, printed, mass }, draft) => {
+    const counted = Number(printed);
+    return isByVolume ? counted / (partsOf(draft).all - mass + counted) : undefined;
+  }),
+  partSlip('clearingAgents', 'syrup-as-dry', (draft) => {
+    const { clearingAgents, all } = partsOf(draft);
+    const water = draft.additions.reduce((sum, { mass, share }) => sum + mass * (1 - share), 0);
+    return draft.additions.some(({ share }) => share === 0.7) ? ((clearingAgents + water) / all) * 100 : undefined;
+  }),
+  partSlip('clearingAgents', 'percent-of-another-total', (draft) => {
+    const { clearingAgents, soap } = partsOf(draft);
+    return (100 * clearingAgents) / soap;
+  }),
+  partSlip('spirit', 'percent-by-volume-as-by-mass', (draft) => {
+    const spirit = draft.additions.find(({ solvent }) => solvent === 'ethanol');
+    return spirit === undefined ? undefined : (96 * spirit.mass) / partsOf(draft).all;
+  }),
+  partSlip('waterPerSoap', 'percent-of-another-total', (draft) => partsOf(draft).water / lyeOf(draft).fats),
+  figureSlip('temperature', 'fahrenheit-as-celsius', ({ temperature: { unit, celsius } }) =>
+    unit === 'celsius' ? { temperature: ((celsius * 9) / 5 + 32).toFixed(0) } : undefined,
+  ),
 ];
+
+const added = ({ additions }: Draft): number => additions.reduce((sum, { mass }) => sum + mass, 0);
+
+/** One printed share of an addition that is wrong: a fraction of one. */
+function additionSlip(code: SlipCode, share: (one: DrawnAddition, draft: Draft) => number | undefined): Inject {
+  return (draft, chance) => {
+    const at = draft.additions.length === 0 ? -1 : chance.whole(0, draft.additions.length - 1);
+    const one = draft.additions[at];
+    const wrong = one === undefined ? undefined : share(one, draft);
+    return {
+      name: `${code}, share of an addition`,
+      code,
+      figure: 'addition',
+      row: at,
+      misprint:
+        wrong === undefined
+          ? undefined
+          : { additionShares: draft.additions.map((_, row) => (row === at ? (100 * wrong).toFixed(1) : undefined)) },
+    };
+  };
+}
+
+/** A share of a part, or parts to one of soap, that is wrong. */
+function partSlip(
+  figure: 'clearingAgents' | 'spirit' | 'waterPerSoap',
+  code: SlipCode,
+  wrong: (draft: Draft) => number | undefined,
+): Inject {
+  return (draft) => {
+    const number = hasParts(draft) ? wrong(draft) : undefined;
+    const misprint = number === undefined ? undefined : { [figure]: number.toFixed(figure === 'waterPerSoap' ? 2 : 1) };
+    return { name: `${code}, ${figure}`, code, figure, misprint };
+  };
+}

@@ -2,7 +2,8 @@
 import type { Fat } from 'laurate';
 import { auditRecipe, type AuditRecipeResult, type Finding, type Slip } from 'laurate/audit';
 import type { Recipe } from 'laurate/recipe';
-import { chanceFrom, drawnDraft, hydroxideFor, M, massesFor, rowAt, type Draft } from './draw.js';
+import { lotOf, partsOf, type Parts } from './additions.js';
+import { chanceFrom, drawnDraft, hydroxideFor, M, massesFor, rowAt, type Draft, type DrawnFat } from './draw.js';
 import { INJECTIONS, type Injection } from './slips.js';
 import { recipeOf, type Misprint } from './write.js';
 
@@ -27,7 +28,8 @@ const hydroxideIn = ({ alkalis }: Draft, masses: readonly number[]): number =>
 /** Free caustic, per cent of the pot, that printed masses leave over a demand. */
 function freeCaustic(draft: Draft, demand: number): number {
   const masses = printedMasses(draft);
-  const pot = [...masses, draft.water, ...draft.fats.map(({ mass }) => mass)].reduce((sum, mass) => sum + mass, 0);
+  const others = [...draft.fats, ...draft.additions].map(({ mass }) => mass);
+  const pot = [...masses, draft.water, ...others].reduce((sum, mass) => sum + mass, 0);
   return (100 * Math.max(0, hydroxideIn(draft, masses) - demand) * M.naoh) / pot;
 }
 
@@ -96,6 +98,11 @@ const PATHS: Readonly<Record<Injection['figure'], string>> = {
   waterPerFat: 'claimed.waterPerFat',
   kohShare: 'claimed.kohShare',
   total: 'claimed.total',
+  addition: 'additions',
+  clearingAgents: 'claimed.shares.clearingAgents',
+  spirit: 'claimed.shares.spirit',
+  waterPerSoap: 'claimed.waterPerSoap',
+  temperature: 'temperatures[0].temperature',
 };
 
 /** The findings about the figure that is wrong. */
@@ -105,7 +112,12 @@ function findingsOf({ findings }: AuditRecipeResult, { figure, row }: Injection)
       ({ code }) =>
         code === 'free-caustic-above-limit' || code === 'superfat-contradicted' || code === 'own-values-contradicted',
     );
-  const path = figure === 'value' ? `fats[${String(row)}].claimed.saponificationValue` : PATHS[figure];
+  const path =
+    figure === 'value'
+      ? `fats[${String(row)}].claimed.saponificationValue`
+      : figure === 'addition'
+        ? `additions[${String(row)}].claimed.share`
+        : PATHS[figure];
   return findings.filter((finding) => finding.path === path && finding.severity !== 'note');
 }
 
@@ -205,9 +217,66 @@ function isOutside(draft: Draft, injection: Injection, misprint: Misprint): bool
       const text = misprint.total ?? '';
       const exact = all + sum(masses) + water;
       const digits = (fats.length + masses.length + 1) * small + lastDigit(text);
-      return apart(Number(text), exact - digits, exact + digits);
+      const [least, most] = (['least', 'most'] as const).map((end) => sum(draft.additions.map((one) => one[end])));
+      return apart(Number(text), exact + (least ?? 0) - digits, exact + (most ?? 0) + digits);
     }
+    case 'addition': {
+      const at = injection.row ?? 0;
+      const text = misprint.additionShares?.[at] ?? '';
+      const shares = (['least', 'most'] as const).map((end) => {
+        const own = draft.additions[at]?.[end] ?? 0;
+        const other = end === 'least' ? 'most' : 'least';
+        const rest = sum(draft.additions.map((one, row) => (row === at ? 0 : one[other])));
+        const digits = (end === 'least' ? 1 : -1) * masses.length * small;
+        return (100 * own) / (own + rest + digits + all + sum(masses) + water);
+      });
+      return apart(Number(text), Math.min(...shares) - lastDigit(text), Math.max(...shares) + lastDigit(text));
+    }
+    case 'clearingAgents':
+    case 'spirit':
+    case 'waterPerSoap': {
+      const { figure } = injection;
+      const text = misprint[figure] ?? '';
+      const figures = potsOf(draft, masses, small).flatMap((parts) => {
+        const { soap, water: wet, waterAtLeast, glycerol, clearingAgents, spirit, all: whole } = parts;
+        if (figure === 'waterPerSoap') return [wet / soap, waterAtLeast / soap];
+        if (figure === 'spirit') return [(100 * spirit) / whole];
+        const ofAdditions = sum(
+          draft.additions.map(({ solvent, mass, share }) => (solvent === 'glycerol' ? mass * share : 0)),
+        );
+        return [clearingAgents, clearingAgents - glycerol + ofAdditions].map((part) => (100 * part) / whole);
+      });
+      const [least, most] = [Math.min(...figures), Math.max(...figures)];
+      // between the corners tried here a pot may lie a little further out
+      const margin = (most - least) / 4 + lastDigit(text);
+      return apart(Number(text), least - margin, most + margin);
+    }
+    case 'temperature':
+      return Number(misprint.temperature) - 1 > 75;
   }
+}
+
+/** The parts of a draft at the corners of its lots, volumes, assays and last digits. */
+function potsOf(draft: Draft, masses: readonly number[], digit: number): readonly Parts[] {
+  const ends = [0, 1] as const;
+  const value = ({ fat }: DrawnFat, end: number): number =>
+    Number(fat.saponificationValue[end === 0 ? 'low' : 'high'].mgKohPerG);
+  return ends.flatMap((lot) =>
+    ends.flatMap((rest) =>
+      ends.flatMap((size) =>
+        ends.flatMap((lye) =>
+          ends.map((assay) =>
+            partsOf(draft, {
+              masses: masses.map((mass) => mass + (lye === 0 ? -digit : digit)),
+              lot: (row) => ({ ...lotOf(row, rest), value: value(row, lot) }),
+              size: ({ least, most }) => (size === 0 ? least : most),
+              pure: ({ shareLeast, shareMost }) => (assay === 0 ? shareLeast : shareMost),
+            }),
+          ),
+        ),
+      ),
+    ),
+  );
 }
 
 /** Whether a diagnosis is the slip that was made, in its place. */
@@ -225,6 +294,12 @@ function spanOf({ predicted }: Slip): { readonly low: number; readonly high: num
   if (!('low' in predicted)) return { low: at(predicted), high: at(predicted) };
   return { low: at(predicted.low), high: at(predicted.high) };
 }
+
+/** A temperature that is too hot is a doubt; other figures contradict each other. */
+const VERDICTS: Readonly<Record<'temperature' | 'others', readonly string[]>> = {
+  temperature: ['dangerous', 'doubtful'],
+  others: ['dangerous', 'wrong'],
+};
 
 /** Slips, each at places drawn at random. */
 export function slipTrials(each: number, seed: number): readonly SlipTrials[] {
@@ -257,7 +332,10 @@ export function slipTrials(each: number, seed: number): readonly SlipTrials[] {
       count.outside += 1;
       const result = auditRecipe(recipe, { fats: ownFats(draft) });
       const about = findingsOf(result, injection);
-      if (about.length === 0 || (result.verdict !== 'dangerous' && result.verdict !== 'wrong')) {
+      if (
+        about.length === 0 ||
+        !VERDICTS[injection.figure === 'temperature' ? 'temperature' : 'others'].includes(result.verdict)
+      ) {
         missed.push({ recipe, result });
         continue;
       }

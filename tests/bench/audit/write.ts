@@ -1,5 +1,6 @@
 /** A draft as the recipe that is printed of it. */
 import type { Recipe } from 'laurate/recipe';
+import { hasParts, partsOf } from './additions.js';
 import { M, massesFor, hydroxideFor, type Draft } from './draw.js';
 
 /** What is printed otherwise than it follows from the draft. */
@@ -17,6 +18,12 @@ export interface Misprint {
   readonly waterPerFat?: string;
   readonly kohShare?: string;
   readonly total?: string;
+  /** Printed shares of the additions, by row. */
+  readonly additionShares?: readonly (string | undefined)[];
+  readonly clearingAgents?: string;
+  readonly spirit?: string;
+  readonly waterPerSoap?: string;
+  readonly temperature?: string;
 }
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, number) => total + number, 0);
@@ -57,7 +64,11 @@ export function recipeOf(draft: Draft, misprint: Misprint = {}): Recipe {
         : { solid: solidOf(alkali, strength, total) }),
     })) as never,
     water: mass(draft.water),
+    ...(draft.additions.length === 0 ? {} : { additions: additionsOf(draft, misprint) }),
+    temperatures: [{ stage: 'saponification', temperature: temperatureOf(draft, misprint) }],
     claimed: {
+      ...(draft.ph === undefined ? {} : { ph: draft.ph }),
+      ...partClaims(draft, misprint),
       superfat: { percent: draft.superfat },
       strength: { percent: misprint.strength ?? ((100 * lye.pure) / lye.all).toFixed(1) },
       waterPerAlkali: misprint.waterPerAlkali ?? (lye.water / lye.pure).toFixed(2),
@@ -65,7 +76,10 @@ export function recipeOf(draft: Draft, misprint: Misprint = {}): Recipe {
       ...(alkalis.length === 2
         ? { kohShare: { percent: misprint.kohShare ?? (100 * (alkalis[1]?.share ?? 0)).toFixed(0) } }
         : {}),
-      total: misprint.total === undefined ? mass(lye.all + lye.fats) : ({ [unit]: misprint.total } as never),
+      total:
+        misprint.total === undefined
+          ? mass(lye.all + lye.fats + sum(draft.additions.map((one) => one.mass)))
+          : ({ [unit]: misprint.total } as never),
     },
   };
 }
@@ -75,4 +89,41 @@ function solidOf(alkali: 'naoh' | 'koh', strength: number, total: number | undef
   if (total === undefined) return { hydroxide: { fraction: strength.toFixed(3) } };
   const carbonate = (total - strength) * (alkali === 'naoh' ? 105.988 / 2 / M.naoh : 138.205 / 2 / M.koh);
   return { totalAlkali: { fraction: total.toFixed(3) }, carbonate: { fraction: carbonate.toFixed(6) } };
+}
+
+function additionsOf(draft: Draft, { additionShares }: Misprint): NonNullable<Recipe['additions']> {
+  const { all } = partsOf(draft);
+  return draft.additions.map(({ solvent, printed, unit, isByVolume, mass, assay }, at) => ({
+    solvent,
+    [isByVolume ? 'volume' : 'mass']: { [unit]: printed },
+    ...(assay === undefined ? {} : { assay }),
+    claimed: { share: { percent: additionShares?.[at] ?? ((100 * mass) / all).toFixed(1) } },
+  })) as never;
+}
+
+function temperatureOf({ temperature: { unit, celsius } }: Draft, { temperature }: Misprint): never {
+  const degrees = unit === 'celsius' ? celsius : (celsius * 9) / 5 + 32;
+  return { [unit]: temperature ?? degrees.toFixed(0) } as never;
+}
+
+/** What the pot is made of, where the recipe prints it. */
+function partClaims(draft: Draft, misprint: Misprint): object {
+  const isPrinted =
+    draft.printsParts || [misprint.clearingAgents, misprint.spirit, misprint.waterPerSoap].some(Boolean);
+  if (!isPrinted || !hasParts(draft)) return {};
+  const { soap, water, glycerol, spirit, clearingAgents, all } = partsOf(draft);
+  const percent = (part: number): object => ({ percent: ((100 * part) / all).toFixed(1) });
+  const or = (text: string | undefined, part: number): object =>
+    text === undefined ? percent(part) : { percent: text };
+  return {
+    shares: {
+      soap: percent(soap),
+      water: percent(water),
+      glycerol: percent(glycerol),
+      clearingAgents: or(misprint.clearingAgents, clearingAgents),
+      ...(spirit === 0 ? {} : { spirit: or(misprint.spirit, spirit) }),
+    },
+    waterPerSoap: misprint.waterPerSoap ?? (water / soap).toFixed(2),
+    clearingAgentsPerSoap: (clearingAgents / soap).toFixed(2),
+  };
 }

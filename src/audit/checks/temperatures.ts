@@ -1,0 +1,146 @@
+import { solvent, type SolventId } from '../../composition/index.js';
+import { SPIRIT_CATCHES_FIRE } from '../../composition/cautions.js';
+import { Decimal, frozen } from '../../numbers/index.js';
+import { checkTemperatures, processWindows, type ProcessWindow, type WorkStage } from '../../process/index.js';
+import { unitsByKind } from '../../quantities/index.js';
+import type { RecipeTemperature } from '../../recipe/index.js';
+import type { RecipeParts, Row } from '../../recipe/readParts.js';
+import type { SourceId } from '../../sources/index.js';
+import { asPrinted, inUnit, inWords } from '../figures.js';
+import type { Finding } from '../finding.js';
+import type { Pot } from '../pot.js';
+import { printedQuantity, type Printed } from '../printed.js';
+import { slipsOf } from '../slips/diagnosis.js';
+import { COMMON, type Hypothesis } from '../slips/hypothesis.js';
+import type { Slip } from '../slips/slip.js';
+
+const SPIRITS: readonly SolventId[] = ['ethanol', '2-propanol'];
+const WATER_BOILS = 100;
+
+/** Whether the printed temperatures are those of the work; what a lye by itself may have, no window tells. */
+export function temperatureFindings(pot: Pot, { temperatures }: RecipeParts): readonly Finding[] {
+  const windows = temperatures.rows.length === 0 ? [] : processWindows();
+  const spirit = lowestBoiling(pot);
+  return temperatures.rows.flatMap((row) => {
+    const { stage, temperature } = row.row;
+    if (stage === 'lye') return [];
+    const printed = printedQuantity(temperature, unitsByKind().temperature);
+    const reading = { row, stage, printed, ofStage: windows.filter((window) => window.stage === stage) };
+    return [windowFinding(reading, pot), spirit && spiritFinding(reading, spirit)].flatMap((found) => found ?? []);
+  });
+}
+
+interface Reading {
+  readonly row: Row<RecipeTemperature>;
+  readonly stage: Exclude<WorkStage, 'lye'>;
+  readonly printed: Printed;
+  readonly ofStage: readonly ProcessWindow[];
+}
+
+function windowFinding(reading: Reading, pot: Pot): Finding | undefined {
+  const { stage, printed } = reading;
+  const says = `The recipe prints ${asPrinted(printed).text} at ${stage}.`;
+  const slips = slipsOfScale(reading);
+  const found = (code: Finding['code'], severity: Finding['severity'], explanation: string): Finding =>
+    finding(reading, code, severity, `${says} ${explanation}`, slips, ['common-practice']);
+  if (printed.low.gt(WATER_BOILS))
+    return found('temperature-too-hot', 'caution', 'There the water boils off: it foams up and over, caustic and all.');
+  // without sorbitol the window of clearing is that of saponification
+  const asStage = stage === 'clearing' && !holds(pot, ['sorbitol']) ? 'saponification' : stage;
+  const judged = (celsius: Decimal) =>
+    checkTemperatures({ readings: [{ stage: asStage, temperature: { celsius: legibly(celsius) } }] }).stages[0];
+  const hot = judged(printed.low);
+  if (hot?.verdict === 'too-hot') {
+    const [, highest] = hullOf(reading.ofStage);
+    // common practice of one route is no reason to doubt another that is published
+    const isPublished = printed.low.lte(highest) && asStage !== 'clearing';
+    const printedElsewhere = isPublished ? ` Publications of other routes go up to ${inWords(highest)} °C.` : '';
+    const severity = stage === 'pouring' || isPublished ? 'note' : 'caution';
+    return found('temperature-too-hot', severity, `${hot.meaning.text}${printedElsewhere}`);
+  }
+  if (slips.length > 0) return found('temperature-too-cold', 'caution', 'No text works so cold.');
+  const cold = hot?.verdict === 'too-cold' ? judged(printed.high) : undefined;
+  if (cold?.verdict === 'too-cold') return found('temperature-too-cold', 'note', cold.meaning.text);
+  return undefined;
+}
+
+function finding(
+  { row: { path }, printed, ofStage }: Reading,
+  code: Finding['code'],
+  severity: Finding['severity'],
+  explanation: string,
+  slips: readonly Slip[],
+  basis: readonly SourceId[],
+): Finding {
+  const [lowest, highest] = hullOf(ofStage);
+  return {
+    code,
+    severity,
+    path: `${path}.temperature`,
+    claimed: asPrinted(printed).value,
+    values: frozen({ publishedFrom: frozen({ celsius: lowest }), publishedTo: frozen({ celsius: highest }) }),
+    explanation,
+    slips,
+    basis: frozen([...basis]),
+  };
+}
+
+/** The end of a last digit as a reader takes it: within what a bench has, and no finer than any thermometer. */
+const legibly = (celsius: Decimal): Decimal => Decimal.max(-100, Decimal.min(400, celsius)).toDecimalPlaces(12);
+
+/** The coldest and the hottest that any text or the trade has at a stage, °C. */
+function hullOf(windows: readonly ProcessWindow[]): readonly [Decimal, Decimal] {
+  const ends = windows.flatMap(({ from, to }) => [from, to].flatMap((end) => end?.celsius ?? []));
+  return [Decimal.min(...ends), Decimal.max(...ends)];
+}
+
+/** The scales of the thermometer taken for one another: the temperatures of the stage as they would then be printed. */
+function slipsOfScale({ printed, ofStage, row: { path } }: Reading): readonly Slip[] {
+  const [lowest, highest] = hullOf(ofStage);
+  if (printed.high.gte(lowest) && printed.low.lte(highest)) return frozen([]);
+  const { fahrenheit } = unitsByKind().temperature;
+  const taken: Readonly<Record<string, Pick<Hypothesis<Decimal>, 'code' | 'figure'>>> = {
+    celsius: { code: 'fahrenheit-as-celsius', figure: (celsius) => fahrenheit.fromCanonical(celsius, path) },
+    fahrenheit: { code: 'celsius-as-fahrenheit', figure: (celsius) => fahrenheit.toCanonical(celsius, path) },
+  };
+  const slip = taken[printed.unit];
+  if (slip === undefined) return frozen([]);
+  return slipsOf(
+    { span: printed, printed, shown: inUnit('temperature', printed.unit) },
+    { corners: [lowest, highest], likely: lowest.plus(highest).div(2) },
+    [{ ...slip, path, weight: COMMON, words: { meant: printed.text } }],
+  );
+}
+
+interface Boiling {
+  readonly name: string;
+  readonly celsius: Decimal;
+  readonly basis: readonly SourceId[];
+}
+
+/** The spirit of the pot that boils first. */
+function lowestBoiling(pot: Pot): Boiling | undefined {
+  const boiling = SPIRITS.filter((id) => holds(pot, [id])).flatMap((id): readonly Boiling[] => {
+    const { name, boilingPoint, basis } = solvent(id);
+    return boilingPoint === undefined ? [] : [{ name, celsius: boilingPoint.celsius, basis }];
+  });
+  return boiling.sort((one, other) => one.celsius.cmp(other.celsius))[0];
+}
+
+const holds = ({ additions, unweighed }: Pot, solvents: readonly SolventId[]): boolean =>
+  [...additions, ...unweighed].some((one) => one.holds !== undefined && solvents.includes(one.holds.solvent));
+
+function spiritFinding(reading: Reading, { name, celsius, basis }: Boiling): Finding | undefined {
+  const { printed, stage } = reading;
+  // to the whole degree: with its water spirit boils a little lower
+  if (printed.low.lt(celsius.floor())) return undefined;
+  const says = `The recipe prints ${asPrinted(printed).text} at ${stage}, and ${name} boils at ${inWords(celsius)} °C: wherever it is in by then, it boils off.`;
+  return finding(
+    reading,
+    'spirit-boils',
+    'caution',
+    `${says} ${SPIRIT_CATCHES_FIRE.text}`,
+    slipsOfScale(reading),
+    basis,
+  );
+}

@@ -1,0 +1,362 @@
+/** What is printed of the whole pot: totals with volumes, shares, pH, free caustic and temperatures. */
+import { describe, expect, it } from 'vitest';
+import { audited, codesOf, findingIn, naoh, slipsIn } from './recipes.js';
+
+/** 1000 g of one certified fat, 170 g of pure NaOH, 330 g of water: 1500 g, superfat 4.6 %. */
+const pot = (more: object = {}): object => ({
+  version: 1,
+  fats: [{ fat: 'Lot', mass: { g: '1000' } }],
+  lye: [naoh('170.0')],
+  water: { g: '330' },
+  ...more,
+});
+const spirit = (mL: string, more: object = {}): object => ({
+  solvent: 'ethanol',
+  volume: { mL },
+  assay: { percentByVolume: '96' },
+  ...more,
+});
+const syrup = (more: object = {}): object => ({
+  solvent: 'sorbitol',
+  mass: { g: '200' },
+  assay: { percent: '70' },
+  ...more,
+});
+const slipCodes = (recipe: object): readonly string[] => slipsIn(audited(recipe)).map(({ code }) => code);
+
+describe('a total with additions by volume', () => {
+  const total = (g: string, ...additions: readonly object[]) => audited(pot({ additions, claimed: { total: { g } } }));
+
+  // spirit of 96 % by volume weighs 0.8116 g/mL at 15 and 0.8031 at 25 °C (OIML R 22): 300 mL are 240.9 to 243.5 g
+  it.each<[string, string]>([
+    ['1740', 'sound'],
+    ['1744', 'sound'],
+    ['1739', 'wrong'],
+    ['1745', 'wrong'],
+    ['1800', 'wrong'],
+  ])('of %s g is %s', (g, verdict) => {
+    expect(total(g, spirit('300')).verdict).toBe(verdict);
+  });
+
+  it('that counts millilitres as grams is seen', () => {
+    const { slips } = findingIn(total('1800', spirit('300')), 'total-contradicted');
+    expect(slips[0]).toMatchObject({
+      code: 'unit-mistaken',
+      path: 'additions[0]',
+      words: { printed: 'mL', meant: 'g' },
+    });
+  });
+
+  it('holds over the grades that are sold where the assay is not stated, and says so', () => {
+    const unstated = { solvent: 'glycerol', volume: { mL: '100' } };
+    // 83.5 to 100 % glycerol: 1.216 to 1.264 g/mL
+    expect(total('1624', unstated).verdict).toBe('sound');
+    const result = total('1627', unstated);
+    expect([result.verdict, findingIn(result, 'assay-missing').path]).toEqual(['sound', 'additions[0]']);
+    expect(total('1629', unstated).verdict).toBe('wrong');
+  });
+
+  it.each<[string, object]>([
+    ['a name', { name: 'scent', volume: { mL: '10' } }],
+    ['a syrup, of which no density is on file', { solvent: 'sorbitol', volume: { mL: '10' }, assay: { percent: 70 } }],
+    ['spirit that may be of any strength', { solvent: '2-propanol', volume: { mL: '10' } }],
+  ])('is not judged with %s', (_, addition) => {
+    const result = total('9', addition);
+    expect(result.verdict).toBe('sound');
+    expect(codesOf(result).filter((code) => code === 'not-judged').length).toBeGreaterThanOrEqual(2);
+  });
+
+  it('allows for the heat of a liquid with one figure only', () => {
+    // dipropylene glycol: 1.0206 g/mL at 20 °C, half a per cent either way
+    const liquid = { solvent: 'dipropylene-glycol', volume: { mL: '1000' }, assay: { percent: 100 } };
+    expect(['2514', '2515', '2526', '2527'].map((g) => total(g, liquid).verdict)).toEqual([
+      'wrong',
+      'sound',
+      'sound',
+      'wrong',
+    ]);
+  });
+});
+
+describe('the share of an addition', () => {
+  const withShare = (percent: string, addition: object, ...others: readonly object[]): object =>
+    pot({ additions: [{ ...addition, claimed: { share: { percent } } }, ...others] });
+  const verdict = (percent: string, addition: object) => audited(withShare(percent, addition)).verdict;
+
+  it('is one of everything in the pot, as weighed', () => {
+    // 200 g in 1700 g: 11.76 %
+    expect(['11.8', '11.7', '11.9', '12'].map((percent) => verdict(percent, syrup()))).toEqual([
+      'sound', 'sound', 'wrong', 'sound',
+    ]); // prettier-ignore
+    const found = findingIn(audited(withShare('20.0', syrup())), 'addition-share-contradicted');
+    expect([found.path, found.claimed]).toEqual(['additions[0].claimed.share', { percent: '20.0' }]);
+  });
+
+  it.each<[string, object, string, string]>([
+    ['20.0', syrup(), 'percent-of-another-total', 'parts to 100 of the fats'],
+    ['16.7', syrup(), 'percent-of-another-total', 'parts to 100 of everything but the lye'],
+    ['13.3', syrup(), 'percent-of-another-total', 'parts to 100 of everything else'],
+    // soap: (1000/4.4559 − 12.683 + 21.982) g/mol · 4.2503 mol = 993.3 g
+    ['20.1', syrup(), 'percent-of-another-total', 'parts to 100 of the soap'],
+    // 140 g of dry substance in 1700 g
+    ['8.24', syrup(), 'dry-as-syrup', ''],
+    // 300 mL counted as 300 g in 1800 g
+    ['16.7', spirit('300'), 'unit-mistaken', 'g'],
+    // 242.2 g as if they were 242.2 mL: 195.5 g in 1695.5 g
+    ['11.53', { solvent: 'ethanol', mass: { g: '242.2' }, assay: { percentByVolume: '96' } }, 'unit-mistaken', 'mL'],
+  ])('of %s %% is explained', (percent, addition, code, word) => {
+    const found = findingIn(audited(withShare(percent, addition)), 'addition-share-contradicted');
+    expect(found.slips.some((slip) => slip.code === code && Object.values(slip.words).join().includes(word))).toBe(
+      true,
+    );
+  });
+
+  it('in volume of the pot is seen', () => {
+    // soap 1.0 to 1.1 g/mL, and syrup: 11.76 g in 100 g are more in 100 mL
+    expect(slipCodes(withShare('12.4', syrup()))).toContain('weight-by-volume-as-by-weight');
+  });
+
+  it('is not judged where not every mass is known, and is named then', () => {
+    const result = audited(withShare('50', syrup(), { name: 'scent', volume: { mL: '1' } }));
+    expect(result.verdict).toBe('sound');
+    expect(result.findings.map(({ path }) => path)).toContain('additions[0].claimed.share');
+  });
+
+  it('that cannot be read leaves the addition itself to be judged', () => {
+    const additions = [{ ...syrup(), claimed: { share: { percent: -1 } } }];
+    const result = audited(pot({ additions, claimed: { total: { g: '1600' } } }));
+    expect(codesOf(result)).toEqual(expect.arrayContaining(['unreadable', 'total-contradicted']));
+  });
+});
+
+describe('shares of the whole', () => {
+  // soap 993.3 g, glycerol 4.2503 mol · 92.094/3 = 130.5 g, water 330 g, all in 1500 g
+  it.each<[string, string, string]>([
+    ['soap', '66.2', 'sound'],
+    ['soap', '66.4', 'wrong'],
+    ['water', '22.0', 'sound'],
+    ['water', '22.2', 'wrong'],
+    ['glycerol', '8.7', 'sound'],
+    ['glycerol', '8.9', 'wrong'],
+    ['clearingAgents', '8.7', 'sound'],
+    ['polyol', '8.7', 'sound'],
+    ['sugar', '0', 'sound'],
+    ['spirit', '5', 'wrong'],
+  ])('%s of %s %% is %s', (part, percent, verdict) => {
+    expect(audited(pot({ claimed: { shares: { [part]: { percent } } } })).verdict).toBe(verdict);
+  });
+
+  it('of what clears may leave out the glycerol that forms', () => {
+    const claimed = { shares: { clearingAgents: { percent: '8.2' }, polyol: { percent: '8.2' } } };
+    // 140 g of sorbitol in 1700 g
+    expect(audited(pot({ additions: [syrup()], claimed })).verdict).toBe('sound');
+  });
+
+  it('of water holds what of a solid alkali is not known to be alkali', () => {
+    const lye = [naoh('178.9', 95)];
+    // 330 to 338.9 g in 1508.9 g
+    const verdicts = ['21.7', '22.2', '22.5', '22.7'].map(
+      (percent) => audited(pot({ lye, claimed: { shares: { water: { percent } } } })).verdict,
+    );
+    expect(verdicts).toEqual(['wrong', 'sound', 'sound', 'wrong']);
+  });
+
+  it.each<[string, object, object, string]>([
+    // 140 and 60 g of water, and 130.5 g of glycerol, in 1700 g
+    ['a syrup counted whole', { shares: { clearingAgents: { percent: '19.4' } } }, syrup(), 'syrup-as-dry'],
+    // 200 g counted as 140 g
+    ['a dry sugar as a syrup', { shares: { sugar: { percent: '8.2' } } }, { solvent: 'sucrose', mass: { g: '200' }, assay: { percent: 100 } }, 'dry-as-syrup'],
+    // 242.2 g of 93.84 % by mass, reckoned with 96: 232.5 g in 1742.2 g
+    ['spirit by volume', { shares: { spirit: { percent: '13.35' } } }, spirit('300'), 'percent-by-volume-as-by-mass'],
+    // 270.5 g to 1000 g of fats
+    ['a share of the fats', { shares: { clearingAgents: { percent: '27.0' } } }, syrup(), 'percent-of-another-total'],
+    ['parts to one of the fats', { clearingAgentsPerSoap: '0.2705' }, syrup(), 'percent-of-another-total'],
+    ['a share for a ratio', { waterPerSoap: '0.2294' }, syrup(), 'percent-of-another-total'],
+  ])('%s is explained', (_, claimed, addition, code) => {
+    const recipe = pot({ additions: [addition], claimed });
+    expect(audited(recipe).verdict).toBe('wrong');
+    expect(slipCodes(recipe)).toContain(code);
+  }); // prettier-ignore
+
+  it.each<[string, string, string]>([
+    // 390 g of water, and 130.5 + 140 g of glycerol and sorbitol, to 993.3 g of soap
+    ['waterPerSoap', '0.39', 'sound'],
+    ['waterPerSoap', '0.41', 'wrong'],
+    ['clearingAgentsPerSoap', '0.27', 'sound'],
+    ['clearingAgentsPerSoap', '0.14', 'sound'],
+    ['clearingAgentsPerSoap', '0.30', 'wrong'],
+  ])('%s of %s is %s', (claim, number, verdict) => {
+    expect(audited(pot({ additions: [syrup()], claimed: { [claim]: number } })).verdict).toBe(verdict);
+  });
+
+  it('are not judged where a mass is missing, or too much is given by volume, and are named then', () => {
+    const claimed = { shares: { water: { percent: '90' } } };
+    const volumes = ['ethanol', 'glycerol', 'water', '1-3-butanediol'].map((solvent) => ({
+      solvent,
+      volume: { mL: '9' },
+    }));
+    for (const additions of [[{ name: 'scent', volume: { mL: 1 } }], volumes]) {
+      const result = audited(pot({ additions, claimed }));
+      expect([result.verdict, result.findings.some(({ path }) => path === 'claimed.shares')]).toEqual(['sound', true]);
+    }
+  });
+});
+
+describe('a printed pH', () => {
+  const found = (ph: string, more: object = {}) => audited(pot({ claimed: { ph }, ...more }));
+
+  // without caustic soap shows 8.3 (1 g in 100 mL) to 10.9 (10 g), see soapSolutionPhFrom; a strip may be off by 0.5
+  it.each<[string, string, string]>([
+    ['7', 'ph-contradicted', 'wrong'],
+    ['7.5', 'ph-contradicted', 'wrong'],
+    ['8', 'ph-cannot-tell', 'sound'],
+    ['9', 'ph-cannot-tell', 'sound'],
+    ['10.5', 'ph-cannot-tell', 'sound'],
+    ['11.3', 'ph-cannot-tell', 'sound'],
+    ['11.6', 'ph-above-soap', 'doubtful'],
+    ['12', 'ph-above-soap', 'doubtful'],
+    ['14', 'ph-above-soap', 'doubtful'],
+  ])('of %s: %s, %s', (ph, code, verdict) => {
+    const result = found(ph);
+    expect([findingIn(result, code as 'ph-contradicted').path, result.verdict]).toEqual(['claimed.ph', verdict]);
+  });
+
+  it.each<[string, object]>([
+    ['triethanolamine', { additions: [{ solvent: 'triethanolamine', mass: { g: 50 }, assay: { percent: 99 } }] }],
+    ['what has only a name', { additions: [{ name: 'detergent', mass: { g: 50 } }] }],
+    ['an addition that cannot be read', { additions: [{ name: 'detergent' }] }],
+    ['free acid', { fats: [{ fat: 'stearic-acid-50', mass: { g: '2000' } }] }],
+    ['a fat that is not known', { fats: [{ fat: 'nobody knows', mass: { g: '1000' } }] }],
+  ])('as low as 7 may be due to %s', (_, more) => {
+    expect(codesOf(found('7', more))).toContain('ph-cannot-tell');
+  });
+
+  it('is never called safe', () => {
+    const texts = ['7', '9', '12'].flatMap((ph) => found(ph).findings.map(({ explanation }) => explanation));
+    expect(texts.join(' ')).not.toMatch(/\bsafe\b/i);
+    expect(texts.filter((text) => /titrate/i.test(text))).toHaveLength(3);
+  });
+});
+
+describe('a printed free caustic', () => {
+  const found = (percentNaoh: string, g: string, more: object = {}) =>
+    audited(pot({ lye: [naoh(g)], claimed: { freeCausticAlkali: { percentNaoh } }, ...more }), {
+      limit: { percentNaoh: 2 },
+    });
+
+  // 185.0 g of NaOH, less 178.22 that the fat takes up, leave 6.78 g in 1515 g: 0.448 %, to the last digit 0.441 to 0.454
+  it.each<[string, string, readonly string[]]>([
+    ['0.44', '185.0', []],
+    ['0.40', '185.0', ['free-caustic-contradicted']],
+    ['0.00', '185.0', ['free-caustic-contradicted']],
+    ['0.48', '185.0', ['free-caustic-not-of-these-masses']],
+    ['0.00', '170.0', []],
+    ['0.05', '170.0', ['free-caustic-not-of-these-masses']],
+  ])('of %s %% with %s g of NaOH: %j', (claim, g, codes) => {
+    const ours = codesOf(found(claim, g)).filter((code) => /contradicted|masses/.test(code));
+    expect(ours).toEqual(codes);
+  });
+
+  it('too low is a contradiction, too high none', () => {
+    expect([found('0.40', '185.0').verdict, found('0.05', '170.0').verdict]).toEqual(['wrong', 'sound']);
+  });
+
+  it('too low is none where an acid takes some of it, or not all is weighed', () => {
+    for (const addition of [
+      { name: 'Citric acid', mass: { g: '10' } },
+      { name: 'scent', volume: { mL: 5 } },
+    ]) {
+      expect(codesOf(found('0.00', '185.0', { additions: [addition] }))).toContain('free-caustic-not-of-these-masses');
+    }
+  });
+});
+
+describe('acids among the additions', () => {
+  it('are named with what they take up', () => {
+    const result = audited(pot({ additions: [{ name: 'citric acid, powder', mass: { g: '10' } }] }));
+    const { explanation, values, severity } = findingIn(result, 'acid-not-counted');
+    // 10 g / 192.12 g/mol · 3 · 39.997 g/mol = 6.25 g; superfat 4.61 + 100 · 0.1562/4.4559 = 8.12 %
+    expect(explanation).toContain('6.25 g of NaOH at most');
+    expect(explanation).toContain('from 4.61 to 8.12 %');
+    expect(severity).toBe('note');
+    expect(Object.keys(values)).toEqual(['atMost']);
+  });
+
+  it.each<[string, object, boolean]>([
+    ['lactic acid', { mass: { g: '10' } }, true],
+    ['lactic acid', { volume: { mL: '10' } }, false],
+    ['stearic acid', { mass: { g: '10' } }, false],
+    ['vinegar', { mass: { g: '10' } }, false],
+  ])('%s %j', (name, amount, isCounted) => {
+    const { values } = findingIn(audited(pot({ additions: [{ name, ...amount }] })), 'acid-not-counted');
+    expect('atMost' in values).toBe(isCounted);
+  });
+
+  it('are not seen where there is none', () => {
+    expect(codesOf(audited(pot({ additions: [{ name: 'colour', mass: { g: '1' } }, syrup()] })))).not.toContain(
+      'acid-not-counted',
+    );
+  });
+});
+
+describe('printed temperatures', () => {
+  const found = (stage: string, temperature: object, additions: readonly object[] = []) =>
+    audited(pot({ additions, temperatures: [{ stage, temperature }] }));
+
+  it.each<[string, object, string, string | undefined, string | undefined]>([
+    ['saponification', { celsius: '64' }, 'sound', undefined, undefined],
+    ['saponification', { celsius: '76' }, 'sound', undefined, undefined],
+    // published up to 80 °C, though of other routes
+    ['saponification', { celsius: '77' }, 'sound', 'temperature-too-hot', undefined],
+    ['saponification', { celsius: '81' }, 'sound', 'temperature-too-hot', undefined],
+    ['saponification', { celsius: '82' }, 'doubtful', 'temperature-too-hot', undefined],
+    ['saponification', { celsius: '140' }, 'doubtful', 'temperature-too-hot', 'fahrenheit-as-celsius'],
+    ['saponification', { fahrenheit: '140' }, 'sound', undefined, undefined],
+    ['saponification', { fahrenheit: '60' }, 'doubtful', 'temperature-too-cold', 'celsius-as-fahrenheit'],
+    ['saponification', { fahrenheit: '100' }, 'sound', undefined, undefined],
+    ['saponification', { kelvin: '390' }, 'doubtful', 'temperature-too-hot', undefined],
+    ['clearing', { celsius: '74' }, 'sound', undefined, undefined],
+    ['clearing', { celsius: '90' }, 'sound', 'temperature-too-hot', undefined],
+    ['clearing', { celsius: '102' }, 'doubtful', 'temperature-too-hot', undefined],
+    ['clearing', { celsius: '160' }, 'doubtful', 'temperature-too-hot', 'fahrenheit-as-celsius'],
+    ['pouring', { celsius: '62' }, 'sound', undefined, undefined],
+    ['pouring', { celsius: '50' }, 'sound', 'temperature-too-cold', undefined],
+    ['pouring', { celsius: '80' }, 'sound', 'temperature-too-hot', undefined],
+    ['pouring', { celsius: '145' }, 'doubtful', 'temperature-too-hot', 'fahrenheit-as-celsius'],
+    ['lye', { celsius: '95' }, 'sound', 'not-judged', undefined],
+  ])('%s at %j: %s, %s, %s', (stage, temperature, verdict, code, slip) => {
+    const result = found(stage, temperature);
+    const ours = result.findings.filter(({ path }) => path.startsWith('temperatures[0]'));
+    expect([result.verdict, ours[0]?.code, ours[0]?.slips[0]?.code]).toEqual([verdict, code, slip]);
+  });
+
+  it('are lower once sorbitol is in', () => {
+    const result = found('clearing', { celsius: '74' }, [syrup()]);
+    expect([result.verdict, findingIn(result, 'temperature-too-hot').severity]).toEqual(['doubtful', 'caution']);
+  });
+
+  it('at which spirit boils say so, whatever stage', () => {
+    const { explanation, severity } = findingIn(found('clearing', { celsius: '80' }, [spirit('100')]), 'spirit-boils');
+    expect(severity).toBe('caution');
+    expect(explanation).toMatch(/boils at 78\.2 °C.*no flame/);
+    expect(codesOf(found('clearing', { celsius: '78' }, [spirit('100')]))).not.toContain('spirit-boils');
+    expect(codesOf(found('clearing', { celsius: '80' }))).not.toContain('spirit-boils');
+    expect(codesOf(found('lye', { celsius: '90' }, [spirit('100')]))).not.toContain('spirit-boils');
+  });
+});
+
+describe('cautions', () => {
+  it('are those of spirit, sugar and triethanolamine where they are in, by volume as well', () => {
+    const cautions = (...additions: readonly object[]) => audited(pot({ additions })).cautions.map(({ code }) => code);
+    const none = cautions();
+    const ours = ['spirit-catches-fire', 'sugar-in-hot-lye', 'amine-hides-alkali'];
+    expect(none.filter((code) => ours.includes(code))).toEqual([]);
+    expect(
+      cautions(
+        spirit('5'),
+        { solvent: 'glucose', mass: { g: '5' } },
+        { solvent: 'triethanolamine', volume: { mL: '5' }, assay: { percent: 85 } },
+      ),
+    ).toEqual([...none, ...ours]);
+  });
+});
