@@ -348,6 +348,36 @@ export {
   type TotalFreeAlkaliFromTitrationResult,
 } from './freeAlkali/index.js';
 
+// clarity
+export {
+  placeAmongPublished,
+  publishedFormulas,
+  publishedWindows,
+  type ByBasis,
+  type ClearingAgentKind,
+  type ComparedLimit,
+  type ComparedWindow,
+  type LeadingFigure,
+  type LeadingQuantities,
+  type NearFormula,
+  type OutcomeBasis,
+  type PlaceAmongPublishedInput,
+  type PlaceAmongPublishedResult,
+  type PlacedFigure,
+  type PlacedFigures,
+  type PlaceInRange,
+  type Precedent,
+  type PublishedForm,
+  type PublishedFormula,
+  type PublishedLimit,
+  type PublishedOutcome,
+  type PublishedPart,
+  type PublishedSpread,
+  type PublishedWindow,
+  type SoapKind,
+  type WindowFigure,
+} from './clarity/index.js';
+
 // process
 export {
   processWindows,

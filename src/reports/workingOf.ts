@@ -1,4 +1,5 @@
 import { planBatchSteps } from '../batch/planBatch.js';
+import { placeAmongPublishedSteps } from '../clarity/index.js';
 import {
   batchVolumeOfSteps,
   compositionFromSteps,
@@ -85,6 +86,7 @@ export type ExplainedBy =
   | 'soapStateFromTest'
   | 'soapSolutionPhFrom'
   | 'freeAlkaliBehindPh'
+  | 'placeAmongPublished'
   | 'planBatch';
 
 /** Each of these functions by its kernel. */
@@ -130,6 +132,7 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   soapSolutionPhFrom: soapSolutionPhFromSteps,
   freeAlkaliBehindPh: freeAlkaliBehindPhSteps,
   planBatch: planBatchSteps,
+  placeAmongPublished: placeAmongPublishedSteps,
 };
 
 /** A result that carries who made it and what from; also one read back from JSON. */
