@@ -1,7 +1,14 @@
-export type { AdditionInput, GivenAddition, SolventAdditionInput } from './additions.js';
+export {
+  readAdditions,
+  type Addition,
+  type AdditionInput,
+  type GivenAddition,
+  type SolventAdditionInput,
+} from './additions.js';
 export { batchVolumeOf, batchVolumeOfSteps, type BatchVolume, type BatchVolumeOfInput } from './batchVolumeOf.js';
+export { SPIRIT_CATCHES_FIRE } from './cautions.js';
 export type { ChargedPot, GivenComposition, MadeSoap } from './chargedPot.js';
-export { POLYOLS, SOAPS, SPIRITS, SUGARS, type ComponentName } from './components.js';
+export { COMPONENTS, componentOfSolvent, POLYOLS, SOAPS, SPIRITS, SUGARS, type ComponentName } from './components.js';
 export {
   compositionFrom,
   compositionFromSteps,
