@@ -40,7 +40,7 @@ const HOW_SURE = { read: '', memory: ', recalled', 'common-practice': ', common 
  * const chart = lotVariationChartOf(plan, { limit: 'toilet-soap-is-2888' });
  * const [superfat, freeCaustic] = chart.concat;
  * superfat?.layer.at(-1)?.data.values.map((row) => row['name']); // => ['all together', 'Coconut oil', 'assay of the alkali']
- * freeCaustic?.layer.at(-1)?.data.values[0]?.['label']; // => '0.000 (0.000 to 0.421)'
+ * freeCaustic?.layer.at(-1)?.data.values[0]?.['label']; // => '0.000 % (0.000 to 0.196)'
  * ```
  */
 export function lotVariationChartOf(result: Balanced, options: LotVariationChartOptions = {}): Chart {
