@@ -336,6 +336,10 @@ describe('lotVariationChartOf', () => {
     );
   });
 
+  it('writes alkali in excess with a minus', () => {
+    expect(row(lotVariationChartOf(strong), 'all together')?.['label']).toMatch(/^−\d+\.\d % \(−/);
+  });
+
   it('says whether lots keep the limit, by the figures before they are rounded', () => {
     const titleWith = (percentNaoh: string | Decimal) =>
       lotVariationChartOf(strong, { limit: { percentNaoh } }).concat[1]?.title.text;
@@ -349,8 +353,11 @@ describe('lotVariationChartOf', () => {
 
   it('bids test the soap before it touches skin, and says where lots leave caustic', () => {
     const words = (chart: Chart | undefined) => chart?.title.subtitle.join(' ') ?? '';
-    expect(words(charts['too much alkali'])).toContain('Some lots leave caustic. Test the finished soap');
-    expect(words(charts['far too little alkali'])).not.toContain('leave caustic');
+    expect(words(charts['too much alkali'])).toContain(
+      'Every lot leaves caustic, which burns skin. Test the finished soap',
+    );
+    expect(words(lotVariationChartOf(superfatFromLye({ fats, lye: naoh(318) })))).toContain('Some lots leave caustic');
+    expect(words(charts['far too little alkali'])).not.toMatch(/leaves? caustic/);
     for (const name of ['a plan', 'too much alkali', 'far too little alkali']) {
       expect(words(charts[name])).toContain('before it touches skin');
       expect(charts[name]?.description).toContain('before it touches skin');
