@@ -8,8 +8,8 @@ export {
 } from './additions.js';
 export { batchVolumeOf, batchVolumeOfSteps, type BatchVolume, type BatchVolumeOfInput } from './batchVolumeOf.js';
 export { SPIRIT_CATCHES_FIRE } from './cautions.js';
+export { givenOf, type ChargedPot, type GivenComposition, type MadeSoap } from './chargedPot.js';
 export { COMPONENTS, componentOfSolvent, POLYOLS, SOAPS, SPIRITS, SUGARS, type ComponentName } from './components.js';
-export type { ChargedPot, GivenComposition, MadeSoap } from './chargedPot.js';
 export {
   compositionFrom,
   compositionFromSteps,
