@@ -347,3 +347,12 @@ export {
   type TotalFreeAlkaliFromTitrationInput,
   type TotalFreeAlkaliFromTitrationResult,
 } from './freeAlkali/index.js';
+
+// process
+export {
+  processWindows,
+  type ProcessWindow,
+  type ProcessWindowId,
+  type ProcessWindowKind,
+  type WorkStage,
+} from './process/index.js';
