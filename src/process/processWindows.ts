@@ -55,12 +55,19 @@ export function processWindows(): readonly ProcessWindow[] {
   return frozen([...all(judgingWindows, true), ...all(printedWindows, false)]);
 }
 
+/** A window that temperatures are judged by. */
+export type JudgingWindow = ProcessWindow & { readonly id: JudgingWindowId };
+
 /** One of the windows that judge. */
-export function judgingWindow(id: JudgingWindowId): ProcessWindow {
+export function judgingWindow(id: JudgingWindowId): JudgingWindow {
   return window(id, judgingWindows[id], true);
 }
 
-function window(id: ProcessWindowId, row: ProcessWindowRow, judges: boolean): ProcessWindow {
+function window<Id extends ProcessWindowId>(
+  id: Id,
+  row: ProcessWindowRow,
+  judges: boolean,
+): ProcessWindow & { readonly id: Id } {
   const { from, to, ...said } = row;
   const celsius = (value: TemperatureInput): Temperature => frozen({ celsius: readTemperature(id, value) });
   return frozen({

@@ -40,6 +40,13 @@ import {
   lyeTemperatureFromDissolvingSteps,
   naohFromKohSteps,
 } from '../lye/index.js';
+import {
+  checkTemperaturesSteps,
+  heatOfEvaporationSteps,
+  heatOfWarmingSteps,
+  potHeatFromReactionSteps,
+  stagedLyeSteps,
+} from '../process/index.js';
 import { frozen, readFields, readWord, type Step, type Steps } from '../numbers/index.js';
 import { alkaliDemandOfSteps, planLyeSteps, soapFromLyeSteps, superfatFromLyeSteps } from '../saponification/index.js';
 
@@ -86,6 +93,11 @@ export type ExplainedBy =
   | 'soapSolutionPhFrom'
   | 'freeAlkaliBehindPh'
   | 'planBatch';
+  | 'checkTemperatures'
+  | 'potHeatFromReaction'
+  | 'stagedLye'
+  | 'heatOfWarming'
+  | 'heatOfEvaporation';
 
 /** Each of these functions by its kernel. */
 const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
@@ -130,6 +142,11 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   soapSolutionPhFrom: soapSolutionPhFromSteps,
   freeAlkaliBehindPh: freeAlkaliBehindPhSteps,
   planBatch: planBatchSteps,
+  checkTemperatures: checkTemperaturesSteps,
+  potHeatFromReaction: potHeatFromReactionSteps,
+  stagedLye: stagedLyeSteps,
+  heatOfWarming: heatOfWarmingSteps,
+  heatOfEvaporation: heatOfEvaporationSteps,
 };
 
 /** A result that carries who made it and what from; also one read back from JSON. */
