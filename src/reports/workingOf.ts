@@ -92,7 +92,7 @@ export type ExplainedBy =
   | 'soapStateFromTest'
   | 'soapSolutionPhFrom'
   | 'freeAlkaliBehindPh'
-  | 'planBatch';
+  | 'planBatch'
   | 'checkTemperatures'
   | 'potHeatFromReaction'
   | 'stagedLye'
