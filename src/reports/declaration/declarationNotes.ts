@@ -8,7 +8,7 @@ export const RULES_OF_THE_PLACE: Remark = /* @__PURE__ */ note(
 );
 export const NAMES_RECALLED: Remark = /* @__PURE__ */ note(
   'names-recalled',
-  'All ingredient names here but the caller’s are recalled, none was read: check each in the list that binds before it is printed.',
+  "All ingredient names here but the caller's are recalled, none was read: check each in the list that binds before it is printed.",
 );
 export const NAMES_UNKNOWN: Remark = /* @__PURE__ */ note(
   'names-unknown',

@@ -70,7 +70,7 @@ export function inOrder(pot: ChargedPot, declared: Declared): Ordered {
   });
   const close = groups.flatMap((group, at) => {
     const next = groups[at + 1];
-    if (next === undefined || next.isColourant !== group.isColourant) return [];
+    if (next?.isColourant !== group.isColourant) return [];
     const least = gramsOf(group, likely).times(CLOSE);
     return figures[`lead ${String(at)}`]?.low.lt(least) === true ? [[group.name, next.name] as const] : [];
   });

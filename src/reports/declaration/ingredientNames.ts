@@ -72,7 +72,7 @@ export function readIngredientNames(path: string, value: unknown, pot: ChargedPo
     }
     const fields = readShape(here, given, ['name', 'sodiumSoap', 'potassiumSoap']);
     const names = Object.entries(fields).map(([key, name]) => [key, readText(`${here}.${key}`, name)] as const);
-    return [item, frozen(Object.fromEntries(names)) as OwnIngredientNames] as const;
+    return [item, frozen(Object.fromEntries(names))] as const;
   });
   return namesFrom(own);
 }
