@@ -6,6 +6,7 @@
  */
 
 export type { Cost, CostLine, Money } from './cost.js';
+export type { BatchHeat } from './heat.js';
 export type { IngredientKind } from './ingredients.js';
 export type { Moulds } from './moulds.js';
 export { planBatch, type Batch, type WeighedItem } from './planBatch.js';
@@ -17,6 +18,7 @@ export type {
   PriceInput,
   PricesInput,
   ScaleTo,
+  StartInput,
   StockInput,
 } from './readBatchOptions.js';
 export type { LyeToPlan, RecipeToPlan } from './recipeToPlan.js';

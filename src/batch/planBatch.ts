@@ -17,10 +17,19 @@ import {
   type Mass,
   type MassRatio,
 } from '../quantities/index.js';
+import {
+  checkTemperaturesSteps,
+  orderOfWork,
+  processWindows,
+  type CheckTemperaturesResult,
+  type ProcessWindow,
+  type WorkStep,
+} from '../process/index.js';
 import type { ReadRecipe, Recipe } from '../recipe/index.js';
 import type { PlannedLye, SoapFromLyeResult } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { costOf, type Cost } from './cost.js';
+import { heatOf, type BatchHeat } from './heat.js';
 import { ingredientsOf, type IngredientKind } from './ingredients.js';
 import { madeRecipe } from './madeRecipe.js';
 import { mouldsOf, type Moulds } from './moulds.js';
@@ -73,6 +82,13 @@ export interface Batch {
   readonly fattyMatter: TotalFattyMatter;
   /** At pouring. */
   readonly volume: BatchVolume;
+  readonly heat: BatchHeat;
+  /** Steps of the alcohol-free route, in their order. */
+  readonly order: readonly WorkStep[];
+  /** The windows that temperatures of that route are judged by. */
+  readonly windows: readonly ProcessWindow[];
+  /** The temperatures that the recipe writes down, against these windows. */
+  readonly temperatures?: CheckTemperaturesResult;
   readonly moulds?: Moulds;
   readonly cost?: Cost;
   /** What was assumed. */
@@ -139,6 +155,9 @@ export function planBatchSteps(input: { readonly recipe: unknown; readonly optio
   const volume = batchVolumeOfSteps({ composition, temperature: options.pourAt }, steps);
   const fattyMatter = totalFattyMatterOfSteps(composition, steps);
   const ratios = ratiosOfSteps(composition, steps);
+  const heat = heatOf(pot.input, options, steps);
+  const { temperatures: readings = [] } = toPlan.recipe;
+  const temperatures = readings.length === 0 ? undefined : checkTemperaturesSteps({ readings }, steps);
   const moulds = options.moulds && mouldsOf(volume, options.moulds);
   const ingredients = ingredientsOf(weighed);
   const cost = options.prices && costOf(ingredients, options.prices, composition.mass, moulds, steps);
@@ -161,6 +180,10 @@ export function planBatchSteps(input: { readonly recipe: unknown; readonly optio
     ratios,
     fattyMatter,
     volume,
+    heat,
+    order: orderOfWork(),
+    windows: frozen(processWindows().filter(({ judges }) => judges)),
+    ...(temperatures === undefined ? {} : { temperatures }),
     ...(moulds === undefined ? {} : { moulds }),
     ...(cost === undefined ? {} : { cost }),
     notes: together(...parts.map((part) => ('notes' in part ? part.notes : []))),

@@ -56,6 +56,12 @@ export interface MouldsInput {
   readonly count?: Numeric;
 }
 
+/** Temperatures of pot and lye when they meet. */
+export interface StartInput {
+  readonly pot: TemperatureInput;
+  readonly lye: TemperatureInput;
+}
+
 /** What an ingredient costs: an amount of money for a mass of it, as it stands in the store. */
 export interface PriceInput {
   readonly amount: Numeric;
@@ -82,8 +88,8 @@ export interface PlanBatchOptions {
   readonly evaporated?: MassInput;
   /** Spirit in what evaporates, share by mass. */
   readonly spiritShareOfLoss?: Ranged<FractionInput>;
-  /** Temperature of fats and lye when they meet; 20 °C unless stated. */
-  readonly startAt?: TemperatureInput;
+  /** Temperatures of pot and lye when they meet; 50 and 25 °C unless stated, as an assumption of the plan. */
+  readonly start?: StartInput;
   /** Temperature of the base at pouring; 62 °C unless stated. */
   readonly pourAt?: TemperatureInput;
   readonly moulds?: MouldsInput;
@@ -103,7 +109,7 @@ export interface GivenBatchOptions {
   readonly scaleStep?: Mass;
   readonly evaporated?: Mass;
   readonly spiritShareOfLoss?: Estimate<Fraction>;
-  readonly startAt: Temperature;
+  readonly start?: { readonly pot: Temperature; readonly lye: Temperature };
   readonly pourAt: Temperature;
   readonly moulds?: { readonly volume: Volume; readonly count?: Decimal };
   readonly prices?: { readonly currency: string; readonly of: Readonly<Record<string, Price>> };
@@ -116,13 +122,12 @@ export const BATCH_OPTION_KEYS: readonly (keyof PlanBatchOptions)[] = [
   'scaleStep',
   'evaporated',
   'spiritShareOfLoss',
-  'startAt',
+  'start',
   'pourAt',
   'moulds',
   'prices',
 ];
-/** As cold as a workshop: what warms the pot least, and what is common practice for pouring; no source. */
-const ROOM = { celsius: 20 };
+/** Common practice, no source. */
 const POURING = { celsius: 62 };
 
 /**
@@ -138,16 +143,14 @@ export function readBatchOptions(path: string, value: unknown): GivenBatchOption
     read: (path: string, value: unknown) => T,
   ): { readonly [P in K]?: T } =>
     fields[key] === undefined ? {} : ({ [key]: read(at(key), fields[key]) } as { [P in K]: T });
-  const celsius = (key: string, usual: TemperatureInput): Temperature =>
-    frozen({ celsius: readTemperature(at(key), fields[key] ?? usual) });
   const scaleStep = readOptionalMass(at('scaleStep'), fields['scaleStep'], { above: 0 });
   const given: GivenBatchOptions = frozen({
     ...optional('scaleTo', readScaleTo),
     ...(scaleStep === undefined ? {} : { scaleStep: frozen({ g: scaleStep }) }),
     ...optional('evaporated', (here, mass) => frozen({ g: readMass(here, mass) })),
     ...optional('spiritShareOfLoss', readShares),
-    startAt: celsius('startAt', ROOM),
-    pourAt: celsius('pourAt', POURING),
+    ...optional('start', readStart),
+    pourAt: frozen({ celsius: readTemperature(at('pourAt'), fields['pourAt'] ?? POURING) }),
     ...optional('moulds', readMoulds),
     ...optional('prices', readPrices),
   });
@@ -159,6 +162,13 @@ export function readBatchOptions(path: string, value: unknown): GivenBatchOption
 
 function readShares(path: string, value: unknown): Estimate<Fraction> {
   return mapEnds(readRanged(path, value, readPercent), (percent) => frozen({ percent }));
+}
+
+function readStart(path: string, value: unknown): NonNullable<GivenBatchOptions['start']> {
+  const { pot, lye } = readShape(path, value, ['pot', 'lye']);
+  const read = (key: string, temperature: unknown): Temperature =>
+    frozen({ celsius: readTemperature(`${path}.${key}`, temperature, { min: 0, max: 100 }) });
+  return frozen({ pot: read('pot', pot), lye: read('lye', lye) });
 }
 
 function readScaleTo(path: string, value: unknown): NonNullable<GivenBatchOptions['scaleTo']> {

@@ -53,6 +53,7 @@ import {
   lyeTemperatureFromDissolving,
   naohFromKoh,
 } from '../lye/index.js';
+import { heatOfEvaporation, potHeatFromReaction } from '../process/index.js';
 import { valueIn, type MassInput, type Quantity, type UnitFor } from '../quantities/index.js';
 import type { Recipe, RecipeFat } from '../recipe/index.js';
 import {
@@ -132,6 +133,10 @@ export interface CallInputs {
   readonly correctSuperfat: Parameters<typeof correctSuperfat>[0];
   readonly soapSolutionPhFrom: Parameters<typeof soapSolutionPhFrom>[0];
   readonly freeAlkaliBehindPh: Parameters<typeof freeAlkaliBehindPh>[0];
+  readonly potHeatFromReaction: Omit<Parameters<typeof potHeatFromReaction>[0], 'fats'> & {
+    readonly fats: readonly CheckCharge[];
+  };
+  readonly heatOfEvaporation: Parameters<typeof heatOfEvaporation>[0];
   readonly auditRecipe: CheckRecipe;
 }
 
@@ -182,6 +187,8 @@ const calls: { readonly [C in CallName]: (inputs: CallInputs[C]) => unknown } = 
   correctSuperfat,
   soapSolutionPhFrom,
   freeAlkaliBehindPh,
+  potHeatFromReaction: (inputs) => potHeatFromReaction({ ...inputs, fats: inputs.fats.map(weighed) }),
+  heatOfEvaporation,
   auditRecipe: (inputs) =>
     auditRecipe({ version: 1, ...inputs, fats: inputs.fats.map((row) => ({ ...row, fat: fatOf(row.fat) })) }),
 };

@@ -10,6 +10,7 @@ import { lyeBenchChecks } from './data/lyeBench.js';
 import { lyeDensityChecks } from './data/lyeDensities.js';
 import { printedCompositionChecks } from './data/printedCompositions.js';
 import { printedRecipeChecks } from './data/printedRecipes.js';
+import { processHeatChecks } from './data/processHeats.js';
 import { quantityChecks } from './data/quantities.js';
 import { sampledFatChecks } from './data/sampledFats.js';
 import { saponificationChecks } from './data/saponification.js';
@@ -49,6 +50,7 @@ export function checkValues(): readonly CheckValue[] {
     ...printedCompositionChecks(),
     ...fattyMatterChecks(),
     ...freeAlkaliChecks,
+    ...processHeatChecks(),
     ...auditChecks(),
   ];
   return all;

@@ -57,8 +57,9 @@ const AS_IF_ALONE: Remark = /* @__PURE__ */ frozen({
 /**
  * Heat that water or spirit takes up when it evaporates: what a pot has to be given to lose it, or loses with it.
  *
- * Formula: `Q = m·r(t)`, with r the heat of evaporation (kJ/kg) on straight lines between tabulated temperatures, good to
- * 0.1 %. Nothing beyond the table is told.
+ * Formula: `Q = m·r(t)`, with r the heat of evaporation (kJ/kg) on straight lines between tabulated temperatures. For water
+ * two compilations agree within their digits; for ethanol the other one is 0.3 % lower at 25 °C and 1.6 % at its boiling
+ * point. Nothing beyond the table is told.
  *
  * Source: VDI Heat Atlas, enthalpies of vaporization, equation evaluated.
  *

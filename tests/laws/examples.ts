@@ -61,6 +61,13 @@ const {
   totalFattyMatterOf,
   triglycerideOf,
   valueIn,
+  checkTemperatures,
+  heatOfEvaporation,
+  heatOfWarming,
+  orderOfWork,
+  potHeatFromReaction,
+  processWindows,
+  stagedLye,
 } = laurate;
 
 type Run = (...args: never[]) => unknown;
@@ -403,6 +410,59 @@ soap: throughJson({ by, given }) as laurate.MadeSoap,
     freeAlkaliBehindPh,
     [{ reading: { pH: '9.8' }, error: { pH: '0.3' }, on: { soap: { g: 1 }, solution: { mL: 100 } }, temperature: { celsius: 20 } }],
     [{ reading: { pH: 9 }, error: { pH: 1 }, on: 'wet-bar', temperature: { celsius: 20 }, triethanolamine: true }],
+  ),
+  example('processWindows', processWindows, []),
+  example('orderOfWork', orderOfWork, []),
+  example(
+    'checkTemperatures',
+    checkTemperatures,
+    [{ readings: [{ stage: 'lye', temperature: { celsius: 40 } }, { stage: 'pouring', temperature: { fahrenheit: 130 } }] }],
+    [
+      {
+        readings: [
+          { stage: 'saponification', time: { hours: '0.5' }, temperature: { celsius: 80 } },
+          { stage: 'saponification', time: { minutes: 10 }, temperature: { kelvin: 330 } },
+          { stage: 'clearing', time: { minutes: 20 }, temperature: { celsius: 72 } },
+          { stage: 'clearing', time: { minutes: 50 }, temperature: { celsius: 60 } },
+        ],
+      },
+    ],
+  ),
+  example(
+    'potHeatFromReaction',
+    potHeatFromReaction,
+    [{ fats: charge, lye: [{ alkali: 'naoh', mass: { g: 340 }, solution }], start: { pot: { celsius: 50 }, lye: { fahrenheit: 77 } } }],
+    [
+      {
+        fats: stored,
+        lye: [{ alkali: 'naoh', mass: { g: 10 }, solid: total }, { alkali: 'koh', mass: { oz: 1 }, solid }],
+        water: { g: 50 },
+        additions: [{ solvent: 'ethanol', mass: { g: 20 }, assay: { percentByVolume: 96 } }, { name: 'Colour', mass: { g: 1 } }],
+        start: { pot: { celsius: 60 }, lye: { celsius: 20 } },
+      },
+    ],
+  ),
+  example(
+    'stagedLye',
+    stagedLye,
+    [{ fats: charge, lye: [{ alkali: 'naoh', mass: { g: 340 }, solution }], start: { pot: { celsius: 45 }, lye: { celsius: 25 } }, scaleStep: { g: 1 } }],
+    [
+      {
+        fats: stored,
+        lye: [{ alkali: 'koh', mass: { oz: 1 }, solid: total }],
+        water: { g: 30 },
+        additions: [{ solvent: 'glycerol', mass: { g: 20 }, assay: { percent: 99 } }],
+        start: { pot: { celsius: 50 }, lye: { celsius: 20 } },
+        ceiling: { fahrenheit: 167 },
+      },
+    ],
+  ),
+  example('heatOfWarming', heatOfWarming, [{ composition, from: { celsius: 20 }, to: { fahrenheit: 150 } }]),
+  example(
+    'heatOfEvaporation',
+    heatOfEvaporation,
+    [{ solvent: 'water', mass: { g: 100 }, temperature: { celsius: 80 } }],
+    [{ solvent: 'ethanol', mass: { oz: 1 }, temperature: { celsius: 70 } }],
   ),
   example('workingOf', workingOf, [throughJson(naohFromKoh({ koh: { g: 100 }, kohAssay: { percent: 90 }, naohAssay: { percent: 98 } }))]),
   example('publishedRecordOf', publishedRecordOf, ['coconut-oil']),

@@ -17,9 +17,10 @@ const log = (
     temperature: { celsius },
   }));
 const only = (readings: readonly TemperatureReading[]): StageTemperatures => {
-  const { stages } = checkTemperatures({ readings });
-  expect(stages).toHaveLength(1);
-  return stages[0] as StageTemperatures;
+  const [stage, ...others] = checkTemperatures({ readings }).stages;
+  expect(others).toEqual([]);
+  if (stage === undefined) throw new Error('no stage was told');
+  return stage;
 };
 const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 
@@ -171,7 +172,7 @@ describe('checkTemperatures: laws', () => {
         for (const { side, limit, time, onAverage } of r.beyond) {
           let [minutes, integral] = [0, 0];
           line.slice(1).forEach(([to, end], at) => {
-            const [from, start] = line[at] as [number, number];
+            const [from, start] = line.at(at) ?? [to, end];
             for (let step = 0; step < STEPS; step += 1) {
               const celsius = start + ((end - start) * (step + 0.5)) / STEPS;
               const out = (celsius - Number(limit.celsius)) * (side === 'above' ? 1 : -1);

@@ -12,6 +12,7 @@ import { lyeBenchChecks } from '../../src/checkValues/data/lyeBench.js';
 import { lyeDensityChecks } from '../../src/checkValues/data/lyeDensities.js';
 import { printedCompositionChecks } from '../../src/checkValues/data/printedCompositions.js';
 import { printedRecipeChecks } from '../../src/checkValues/data/printedRecipes.js';
+import { processHeatChecks } from '../../src/checkValues/data/processHeats.js';
 import { quantityChecks } from '../../src/checkValues/data/quantities.js';
 import { sampledFatChecks } from '../../src/checkValues/data/sampledFats.js';
 import { saponificationChecks } from '../../src/checkValues/data/saponification.js';
@@ -39,6 +40,7 @@ describe('the rows', () => {
       printedCompositions: printedCompositionChecks().length,
       fattyMatter: fattyMatterChecks().length,
       freeAlkali: freeAlkaliChecks.length,
+      processHeats: processHeatChecks().length,
       audits: auditChecks().length,
     };
     expect(counts).toEqual({
@@ -58,6 +60,7 @@ describe('the rows', () => {
       printedCompositions: 202,
       fattyMatter: 6,
       freeAlkali: 56,
+      processHeats: 7,
       audits: 115,
     });
     expect(checkValues()).toHaveLength(Object.values(counts).reduce((sum, count) => sum + count, 0));
