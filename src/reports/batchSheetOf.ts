@@ -64,7 +64,7 @@ export function batchSheetOf(batch: PlannedBatch, options: BatchSheetOptions = {
 export function sheetText(batch: SheetBatch, write: SheetWriter): string {
   const sheet = sheetOf(batch, write);
   const title = escaped(batch.recipe.title ?? '');
-  const urgent = cautionsAt('start', batch.cautions);
+  const urgent = cautionsAt('start', sheet.cautions);
   return [
     `# ${title === '' ? 'Batch sheet' : title}`,
     '',

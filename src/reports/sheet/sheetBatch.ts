@@ -1,13 +1,12 @@
 import type { Batch } from '../../batch/planBatch.js';
 import type { ChargedPot } from '../../composition/index.js';
+import { DILUTING_WARMS } from '../../lye/index.js';
 import { readComposition } from '../../composition/readComposition.js';
-import type { StagedLyeResult } from '../../process/index.js';
+import type { Remark } from '../../numbers/index.js';
 import type { SheetWriter } from './sheetWriter.js';
 
 /** A batch as a sheet takes it, with what a plan may carry besides. */
 export type SheetBatch = Batch & {
-  /** The portions that the lye goes in by. */
-  readonly stagedLye?: StagedLyeResult;
   /** Where the base stands among published formulas. */
   readonly place?: { readonly precedent: { readonly text: string } };
 };
@@ -17,10 +16,21 @@ export interface Sheet {
   readonly batch: SheetBatch;
   /** What is in its pot, as read. */
   readonly pot: ChargedPot;
+  /** Of the batch and of its heat, each once. */
+  readonly cautions: readonly Remark[];
   readonly write: SheetWriter;
 }
 
 /** A sheet about to be written. */
 export function sheetOf(batch: SheetBatch, write: SheetWriter): Sheet {
-  return { batch, pot: readComposition('batch.composition', batch.composition), write };
+  const pot = readComposition('batch.composition', batch.composition);
+  const { reaction, portions } = batch.heat;
+  const all = [...batch.cautions, ...reaction.cautions, ...(portions?.cautions ?? []), ...ofDiluting(pot)];
+  return { batch, pot, write, cautions: [...new Map(all.map((one) => [one.text, one])).values()] };
+}
+
+/** A lye that is made of a stronger one warms; a plan made from masses does not say so. */
+function ofDiluting({ soap: { lye, given } }: ChargedPot): readonly Remark[] {
+  const isSolution = lye.every(({ source }) => source.state === 'solution');
+  return isSolution && !given.water.g.isZero() ? [DILUTING_WARMS] : [];
 }

@@ -67,7 +67,8 @@ export function sheetWriter(units: SheetUnits, write: WriteNumber): SheetWriter 
   const one = <Q>(quantity: Q): Estimate<Q> => ({ low: quantity, likely: quantity, high: quantity });
   const degrees = (system: UnitSystem, temperature: Temperature): string => {
     const value = valueIn(temperature, TEMPERATURE_UNITS[system][0]);
-    return number(value, value.isInteger() ? 0 : 1);
+    // nobody reads a part of a °F
+    return number(value, system === 'us' || value.isInteger() ? 0 : 1);
   };
   const massUnit = (system: UnitSystem): string => MASS_UNITS[system];
   const volumeUnit = (system: UnitSystem): string => VOLUME_UNITS[system][1];

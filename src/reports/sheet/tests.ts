@@ -1,6 +1,6 @@
 import { judgingWindow } from '../../process/processWindows.js';
 import { mapEnds } from '../../quantities/index.js';
-import { table } from '../markdown.js';
+import { escaped, table } from '../markdown.js';
 import type { Sheet } from './sheetBatch.js';
 import { causticLimit } from './targets.js';
 
@@ -43,6 +43,17 @@ export function tests(sheet: Sheet): readonly string[] {
       ],
     ),
     '',
+    ...written(sheet),
     'A strip or meter for pH cannot tell none from a little caustic: it is no test for skin.',
   ];
+}
+
+/** The temperatures that the recipe writes down, and what they mean. */
+function written({ batch: { temperatures }, write }: Sheet): readonly string[] {
+  if (temperatures === undefined) return [];
+  const stages = temperatures.stages.map(
+    ({ stage, lowest, highest, meaning }) =>
+      `${stage} ${lowest.celsius.eq(highest.celsius) ? write.temperature(lowest) : write.temperatureSpan(lowest, highest)}. ${escaped(meaning.text)}`,
+  );
+  return [`As the recipe has it: ${stages.join(' ')}`, ''];
 }

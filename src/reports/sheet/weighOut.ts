@@ -21,7 +21,7 @@ export function weighOut(sheet: Sheet): readonly string[] {
   return [
     '## Weigh out',
     '',
-    ...cautionsAt('weigh', batch.cautions),
+    ...cautionsAt('weigh', sheet.cautions),
     '',
     ...table(
       [

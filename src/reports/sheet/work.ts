@@ -1,9 +1,8 @@
 import type { SolventId, ChargedPot } from '../../composition/index.js';
-import { DILUTING_WARMS } from '../../lye/index.js';
 import { judgingWindow } from '../../process/processWindows.js';
 import { orderOfWork, type JudgingWindowId } from '../../process/index.js';
 import { Decimal } from '../../numbers/index.js';
-import type { Temperature } from '../../quantities/index.js';
+import { mapEnds, type Temperature } from '../../quantities/index.js';
 import { additionName } from './itemNames.js';
 import { cautionsAt, type CautionPlace } from './placedCautions.js';
 import type { Sheet } from './sheetBatch.js';
@@ -17,9 +16,6 @@ interface SheetStep {
 
 /** The order of the work, numbered, each caution at the step it belongs to. */
 export function work(sheet: Sheet): readonly string[] {
-  const { cautions } = sheet.batch;
-  // a lye that is made of a stronger one warms; what was planned from masses does not know
-  const all = dilutes(sheet) ? [...cautions, DILUTING_WARMS] : cautions;
   const steps = [
     lyeStep(sheet),
     fatsStep(sheet),
@@ -35,7 +31,7 @@ export function work(sheet: Sheet): readonly string[] {
     '',
     ...steps.flatMap(({ title, does, cautions: place }, at) => [
       `${String(at + 1)}. **${title}.** ${does}`,
-      ...(place === undefined ? [] : cautionsAt(place, all).map((text) => `   - ${text}`)),
+      ...(place === undefined ? [] : cautionsAt(place, sheet.cautions).map((text) => `   - ${text}`)),
     ]),
   ];
 }
@@ -47,27 +43,27 @@ const ceiling = (id: JudgingWindowId, { batch, write }: Sheet): string => {
 
 const isSolid = ({ pot }: Sheet): boolean => pot.soap.lye.some(({ source }) => source.state === 'solid');
 const isDiluted = ({ batch }: Sheet): boolean => batch.weigh.some(({ kind }) => kind === 'water');
-const dilutes = (sheet: Sheet): boolean => isDiluted(sheet) && !isSolid(sheet);
 
 function lyeStep(sheet: Sheet): SheetStep {
   const { batch, write } = sheet;
   const strength = `${write.number(batch.lye.strength.likely.percent, 1)} % by mass`;
+  const cool = write.temperature(batch.heat.reaction.given.start.lye);
   const hasLye = sheet.pot.soap.lye.some(({ source }) => source.state === 'solution');
   const does = !isDiluted(sheet)
     ? isSolid(sheet)
       ? `The recipe gives solid alkali no water of its own (${strength}): do not melt it into fat; plan water for it first.`
-      : `It is used as it stands in the store, ${strength}.`
+      : `It is used as it stands in the store, ${strength}, at ${cool}.`
     : isSolid(sheet)
-      ? `Dissolve the solid alkali in the water, a little at a time${hasLye ? ', then stir in the lye' : ''}: ${strength} when all is clear. Let it cool.`
-      : `Stir the lye into the water: ${strength}. Let it cool.`;
+      ? `Dissolve the solid alkali in the water, a little at a time${hasLye ? ', then stir in the lye' : ''}: ${strength} when all is clear. Let it cool to ${cool}.`
+      : `Stir the lye into the water: ${strength}. Let it cool to ${cool}.`;
   return { title: 'Lye', does, cautions: 'lye' };
 }
 
 function fatsStep(sheet: Sheet): SheetStep {
-  const most = ceiling('saponification-usual', sheet);
+  const { pot } = sheet.batch.heat.reaction.given.start;
   return {
     title: 'Fats',
-    does: `Melt them together, stirred, until all is liquid; no hotter than that takes, below ${most} when the lye goes in. Pot at most a third full.`,
+    does: `Melt them together, stirred, until all is liquid; then bring them to ${sheet.write.temperature(pot)}, or as low as they stay liquid. Pot at most a third full.`,
     cautions: 'fats',
   };
 }
@@ -76,22 +72,23 @@ function saponifyStep(sheet: Sheet): SheetStep {
   const { batch } = sheet;
   const usual = ceiling('saponification-usual', sheet);
   const tolerable = ceiling('saponification-tolerable', sheet);
-  const portions = batch.stagedLye === undefined ? 'in small portions, stirred' : stagedText(sheet, batch.stagedLye);
+  const { reaction, portions } = batch.heat;
   return {
     title: 'Lye into the fats',
-    does: `${upper(portions)}; wait after each until the pot has risen and falls again by itself. Keep below ${usual}; to ${tolerable} is tolerable, hotter darkens.`,
+    does: `${portions === undefined ? 'In small portions' : portionsText(sheet, portions)}, stirred; wait after each until the pot has risen and falls again by itself${portions === undefined ? '' : ', and cool it back to its start'}. All at once would likely bring it to ${sheet.write.temperature(whole(reaction.final.likely))}. Keep below ${usual}; to ${tolerable} is tolerable, hotter darkens.`,
     cautions: 'saponify',
   };
 }
 
-function stagedText({ write }: Sheet, { portions, given }: NonNullable<Sheet['batch']['stagedLye']>): string {
-  const [first] = portions;
-  const each = first === undefined ? '' : ` of about ${write.mass(first.mass)}`;
-  const start = `pot at ${write.temperature(given.start.pot)}, lye at ${write.temperature(given.start.lye)}`;
-  return `in ${String(portions.length)} portions${each}, ${start}, each brought back to that before the next`;
-}
+/** An estimate to the degree. */
+const whole = ({ celsius }: Temperature): Temperature => ({ celsius: celsius.toDecimalPlaces(0) });
 
-const upper = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
+function portionsText({ write }: Sheet, { portions }: NonNullable<Sheet['batch']['heat']['portions']>): string {
+  const masses = portions.map(({ mass }) => mass.g);
+  const each = { low: Decimal.min(...masses), likely: Decimal.max(...masses), high: Decimal.max(...masses) };
+  const size = write.massSpan(mapEnds(each, (g) => ({ g })));
+  return portions.length === 1 ? `In one portion of ${size}` : `In ${String(portions.length)} portions of ${size}`;
+}
 
 function testStep(): SheetStep {
   const holds = orderOfWork().find(({ id }) => id === 'finish-saponification')?.holds ?? [];
