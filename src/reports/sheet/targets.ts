@@ -1,4 +1,4 @@
-import { frozen, type Decimal } from '../../numbers/index.js';
+import { Decimal, frozen } from '../../numbers/index.js';
 import { freeAlkaliLimits } from '../../freeAlkali/index.js';
 import {
   mapEnds,
@@ -11,19 +11,26 @@ import { escaped, table } from '../markdown.js';
 import type { Sheet } from './sheetBatch.js';
 
 /** A limit of free caustic with where it is from. */
-export interface CausticLimit {
+interface CausticLimit {
   readonly percentNaoh: Decimal;
   readonly from: string;
 }
 
 /** The limit that the recipe sets; else that of toilet soap, which is recalled. */
-export function causticLimit({ batch }: Sheet): CausticLimit {
+function causticLimit({ batch }: Sheet): CausticLimit {
   const wanted: AlkaliContentInput | undefined = batch.recipe.target?.freeCausticAlkaliAtMost;
   if (wanted !== undefined) return frozen({ percentNaoh: valueIn(wanted, 'percentNaoh'), from: 'target' });
   const [strictest] = [...freeAlkaliLimits]
     .map(({ atMost, soap }) => ({ percentNaoh: valueIn(atMost, 'percentNaoh'), from: `${soap}, recalled` }))
     .sort((a, b) => a.percentNaoh.cmp(b.percentNaoh)) as [CausticLimit];
   return strictest;
+}
+
+/** The limit in words; cut after four decimals, so that what is printed is no more than what is allowed. */
+export function causticLimitText(sheet: Sheet): { readonly atMost: string; readonly from: string } {
+  const { percentNaoh, from } = causticLimit(sheet);
+  const shown = percentNaoh.toDecimalPlaces(4, Decimal.ROUND_DOWN);
+  return { atMost: `at most ${sheet.write.number(shown, shown.decimalPlaces())}`, from };
 }
 
 /** What the batch should be, what lots and assays make of it, and its limits. */
@@ -43,7 +50,7 @@ export function targets(sheet: Sheet): readonly string[] {
     mapEnds(values, (value) => value.percent);
   const wanted: FractionInput | undefined = batch.recipe.target?.superfat;
   const aim = wanted === undefined ? '' : `aim ${write.number(valueIn(wanted, 'percent'), 2)}`;
-  const limit = causticLimit(sheet);
+  const limit = causticLimitText(sheet);
   const caustic = mapEnds(batch.freeCausticAlkali, ({ percentNaoh }) => percentNaoh);
   return [
     '## Targets and limits',
@@ -57,12 +64,7 @@ export function targets(sheet: Sheet): readonly string[] {
       ],
       [
         row('superfat, % of the alkali demand', percent(batch.superfat), 2, aim),
-        row(
-          'free caustic, % NaOH',
-          caustic,
-          3,
-          `at most ${write.number(limit.percentNaoh, limit.percentNaoh.decimalPlaces())} (${limit.from})`,
-        ),
+        row('free caustic, % NaOH', caustic, 3, `${limit.atMost} (${limit.from})`),
         line('finished base', write.mass(composition.mass.likely), write.massSpan(composition.mass)),
         row('soap, %', percent(ratios.shares.soap), 1),
         row('water, %', percent(ratios.shares.water), 1),

@@ -2,7 +2,7 @@ import { judgingWindow } from '../../process/processWindows.js';
 import { mapEnds } from '../../quantities/index.js';
 import { escaped, table } from '../markdown.js';
 import type { Sheet } from './sheetBatch.js';
-import { causticLimit } from './targets.js';
+import { causticLimitText } from './targets.js';
 
 /** Where a reading is written by hand. */
 const BLANK = '______';
@@ -10,8 +10,7 @@ const BLANK = '______';
 /** Tests and temperatures, with what is expected and room for readings. */
 export function tests(sheet: Sheet): readonly string[] {
   const { batch, write } = sheet;
-  const limit = causticLimit(sheet);
-  const atMost = `at most ${write.number(limit.percentNaoh, limit.percentNaoh.decimalPlaces())}`;
+  const { atMost } = causticLimitText(sheet);
   const expected = write.span(
     mapEnds(batch.freeCausticAlkali, ({ percentNaoh }) => percentNaoh),
     3,
