@@ -21,6 +21,7 @@ export type {
   StartInput,
   StockInput,
 } from './readBatchOptions.js';
+export { recipeFromBase, type MadeBase } from './recipeFromBase.js';
 export type { LyeToPlan, RecipeToPlan } from './recipeToPlan.js';
 export type { SolventId } from '../composition/index.js';
 export {

@@ -1,3 +1,4 @@
+import { placeAmongPublishedSteps, type PlaceAmongPublishedResult } from '../clarity/index.js';
 import {
   batchVolumeOfSteps,
   ratiosOfSteps,
@@ -80,6 +81,8 @@ export interface Batch {
   readonly composition: Composition;
   readonly ratios: Ratios;
   readonly fattyMatter: TotalFattyMatter;
+  /** Beside the published formulas, as a bar. */
+  readonly place: PlaceAmongPublishedResult;
   /** At pouring. */
   readonly volume: BatchVolume;
   readonly heat: BatchHeat;
@@ -155,13 +158,23 @@ export function planBatchSteps(input: { readonly recipe: unknown; readonly optio
   const volume = batchVolumeOfSteps({ composition, temperature: options.pourAt }, steps);
   const fattyMatter = totalFattyMatterOfSteps(composition, steps);
   const ratios = ratiosOfSteps(composition, steps);
+  const place = placeAmongPublishedSteps({ composition }, steps);
   const heat = heatOf(pot.input, options, steps);
   const { temperatures: readings = [] } = toPlan.recipe;
   const temperatures = readings.length === 0 ? undefined : checkTemperaturesSteps({ readings }, steps);
   const moulds = options.moulds && mouldsOf(volume, options.moulds);
   const ingredients = ingredientsOf(weighed);
   const cost = options.prices && costOf(ingredients, options.prices, composition.mass, moulds, steps);
-  const parts = [composition, ratios, fattyMatter, volume];
+  const parts: readonly Part[] = [
+    composition,
+    ratios,
+    fattyMatter,
+    place,
+    volume,
+    heat.reaction,
+    ...(heat.portions === undefined ? [] : [heat.portions]),
+    ...(temperatures === undefined ? [] : [temperatures]),
+  ];
   return frozen({
     by: 'planBatch',
     given: frozen({ recipe: givenRecipe(toPlan), options }),
@@ -179,6 +192,7 @@ export function planBatchSteps(input: { readonly recipe: unknown; readonly optio
     composition,
     ratios,
     fattyMatter,
+    place,
     volume,
     heat,
     order: orderOfWork(),
@@ -186,11 +200,18 @@ export function planBatchSteps(input: { readonly recipe: unknown; readonly optio
     ...(temperatures === undefined ? {} : { temperatures }),
     ...(moulds === undefined ? {} : { moulds }),
     ...(cost === undefined ? {} : { cost }),
-    notes: together(...parts.map((part) => ('notes' in part ? part.notes : []))),
-    cautions: together(composition.cautions, volume.cautions),
+    notes: together(...parts.map(({ notes = [] }) => notes), heat.notes),
+    cautions: together(...parts.map(({ cautions = [] }) => cautions)),
     basis: frozen([...new Set(parts.flatMap(({ basis }) => basis))]),
     edition: EDITION,
   });
+}
+
+/** What a part of a batch says of itself. */
+interface Part {
+  readonly notes?: readonly Remark[];
+  readonly cautions?: readonly Remark[];
+  readonly basis: readonly SourceId[];
 }
 
 /** Lists of remarks as one, each remark once, in the order of the lists. */

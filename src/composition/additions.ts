@@ -68,7 +68,8 @@ export function readAdditions(path: string, value: unknown): readonly Addition[]
   });
 }
 
-function readAddition(path: string, fields: Fields, grams: Decimal): Addition {
+/** Reads what an addition is among the fields of something else, its mass being known. */
+export function readAddition(path: string, fields: Fields, grams: Decimal): Addition {
   const mass = frozen({ g: grams });
   const named = (['solvent', 'salt', 'name'] as const).filter((key) => fields[key] !== undefined);
   if (named.length > 1) refuse('bad-shape', path, 'one of solvent, salt and name', named.join(' and '));

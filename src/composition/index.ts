@@ -1,5 +1,6 @@
 export {
   readAdditions,
+  readAddition,
   type Addition,
   type AdditionInput,
   type GivenAddition,
@@ -7,8 +8,8 @@ export {
 } from './additions.js';
 export { batchVolumeOf, batchVolumeOfSteps, type BatchVolume, type BatchVolumeOfInput } from './batchVolumeOf.js';
 export { SPIRIT_CATCHES_FIRE } from './cautions.js';
+export { COMPONENTS, componentOfSolvent, POLYOLS, SOAPS, SPIRITS, SUGARS, type ComponentName } from './components.js';
 export type { ChargedPot, GivenComposition, MadeSoap } from './chargedPot.js';
-export { COMPONENTS, componentOfSolvent, SPIRITS, type ComponentName } from './components.js';
 export {
   compositionFrom,
   compositionFromSteps,
@@ -18,7 +19,7 @@ export {
   type GlycerolAmount,
 } from './compositionFrom.js';
 export { SOLVENT_IDS, solvents, type SolventId, type SolventListing } from './data/solventNames.js';
-export type { GivenLoss } from './loss.js';
+export { readLoss, type GivenLoss } from './loss.js';
 export type { MixedSolvent } from './mixtureCurve.js';
 export {
   mixtureDensity,

@@ -33,7 +33,7 @@ export interface StageLog {
 export function beyondWindow(window: JudgingWindow, log: StageLog, steps: Steps | undefined): readonly BeyondWindow[] {
   const { id, from, to } = window;
   const found: BeyondWindow[] = [];
-  if (to !== undefined && log.highest.gt(to.celsius)) {
+  if (log.highest.gt(to.celsius)) {
     found.push(beyondEnd({ window: id, side: 'above', limit: to, furthest: log.highest }, log, steps));
   }
   if (from !== undefined && log.lowest.lt(from.celsius)) {

@@ -21,8 +21,8 @@ export interface ProcessWindow {
   readonly judges: boolean;
   /** The lowest, where there is one. */
   readonly from?: Temperature;
-  /** The highest, where there is one. */
-  readonly to?: Temperature;
+  /** The highest. */
+  readonly to: Temperature;
   /** The figures as printed, in their own unit. */
   readonly printed: string;
   /** Read in a publication, or customary without one. */
@@ -75,7 +75,7 @@ function window<Id extends ProcessWindowId>(
     ...said,
     judges,
     ...(from === undefined ? {} : { from: celsius(from) }),
-    ...(to === undefined ? {} : { to: celsius(to) }),
+    to: celsius(to),
     obtained: row.source === 'common-practice' ? 'common-practice' : 'read',
   });
 }

@@ -17,8 +17,10 @@ export interface TimeOutside {
  */
 export function timeOutside(readings: readonly TimedReading[], beyond: (celsius: Decimal) => Decimal): TimeOutside {
   let [minutes, degreeMinutes] = [ZERO, ZERO];
-  for (const [at, to] of readings.slice(1).entries()) {
-    const from = readings[at] ?? to;
+  let before: TimedReading | undefined;
+  for (const to of readings) {
+    const from = before ?? to;
+    before = to;
     const span = to.minutes.minus(from.minutes);
     const [start, end] = [beyond(from.celsius), beyond(to.celsius)];
     const [more, less] = start.gt(end) ? [start, end] : [end, start];

@@ -4,8 +4,8 @@ import { readNumberFormat, type NumberFormat } from './numberFormat.js';
 import { readBatch, type PlannedBatch } from './readBatch.js';
 import { evidence } from './sheet/evidence.js';
 import { cautionsAt } from './sheet/placedCautions.js';
-import { sheetOf, type SheetBatch } from './sheet/sheetBatch.js';
-import { sheetWriter, type SheetUnits, type SheetWriter } from './sheet/sheetWriter.js';
+import { sheetOf } from './sheet/sheetBatch.js';
+import { sheetWriter, type SheetUnits } from './sheet/sheetWriter.js';
 import { targets } from './sheet/targets.js';
 import { tests } from './sheet/tests.js';
 import { weighOut } from './sheet/weighOut.js';
@@ -57,13 +57,9 @@ export interface BatchSheetOptions {
 export function batchSheetOf(batch: PlannedBatch, options: BatchSheetOptions = {}): string {
   const { units, numbers } = readShape('options', options, ['units', 'numbers']);
   const system = readWord('options.units', units ?? 'metric', ['metric', 'us', 'both']);
-  return sheetText(readBatch('batch', batch), sheetWriter(system, readNumberFormat('options.numbers', numbers)));
-}
-
-/** The page itself. */
-export function sheetText(batch: SheetBatch, write: SheetWriter): string {
-  const sheet = sheetOf(batch, write);
-  const title = escaped(batch.recipe.title ?? '');
+  const write = sheetWriter(system, readNumberFormat('options.numbers', numbers));
+  const sheet = sheetOf(readBatch('batch', batch), write);
+  const title = escaped(sheet.batch.recipe.title ?? '');
   const urgent = cautionsAt('start', sheet.cautions);
   return [
     `# ${title === '' ? 'Batch sheet' : title}`,

@@ -1,4 +1,6 @@
 import { planBatchSteps } from '../batch/planBatch.js';
+import { baseFromTargetSteps } from '../clarity/index.js';
+import { placeAmongPublishedSteps } from '../clarity/index.js';
 import {
   batchVolumeOfSteps,
   compositionFromSteps,
@@ -76,6 +78,7 @@ export type ExplainedBy =
   | 'solventDensity'
   | 'mixtureDensity'
   | 'spiritStrengthFromVolume'
+  | 'baseFromTarget'
   | 'freeCausticAlkaliFromTitration'
   | 'totalFreeAlkaliFromTitration'
   | 'acidValueFromTitration'
@@ -97,7 +100,8 @@ export type ExplainedBy =
   | 'potHeatFromReaction'
   | 'stagedLye'
   | 'heatOfWarming'
-  | 'heatOfEvaporation';
+  | 'heatOfEvaporation'
+  | 'placeAmongPublished';
 
 /** Each of these functions by its kernel. */
 const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
@@ -125,6 +129,7 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   solventDensity: solventDensitySteps,
   mixtureDensity: mixtureDensitySteps,
   spiritStrengthFromVolume: spiritStrengthFromVolumeSteps,
+  baseFromTarget: baseFromTargetSteps,
   freeCausticAlkaliFromTitration: freeCausticAlkaliFromTitrationSteps,
   totalFreeAlkaliFromTitration: totalFreeAlkaliFromTitrationSteps,
   acidValueFromTitration: acidValueFromTitrationSteps,
@@ -147,6 +152,7 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   stagedLye: stagedLyeSteps,
   heatOfWarming: heatOfWarmingSteps,
   heatOfEvaporation: heatOfEvaporationSteps,
+  placeAmongPublished: placeAmongPublishedSteps,
 };
 
 /** A result that carries who made it and what from; also one read back from JSON. */

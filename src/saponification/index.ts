@@ -1,4 +1,10 @@
-export { alkaliDemandOf, alkaliDemandOfSteps, type AlkaliDemand, type ChargedFat } from './alkaliDemandOf.js';
+export {
+  alkaliDemandOf,
+  alkaliDemandOfSteps,
+  givenFats,
+  type AlkaliDemand,
+  type ChargedFat,
+} from './alkaliDemandOf.js';
 export { fatSumsAt, type FatSums } from './fatSums.js';
 export { lyeSumsAt } from './lyeSums.js';
 export type {

@@ -1,4 +1,5 @@
 import { checkSources } from './data/checkSources.js';
+import { clearSoap } from './data/clearSoap.js';
 import { constants } from './data/constants.js';
 import { lyeTables } from './data/lyeTables.js';
 import { processSources } from './data/processSources.js';
@@ -15,9 +16,19 @@ export type SourceId =
   | keyof ReturnType<typeof soapTests>
   | keyof ReturnType<typeof standards>
   | keyof ReturnType<typeof processSources>
+  | keyof ReturnType<typeof clearSoap>
   | keyof ReturnType<typeof checkSources>;
 
 /** The shelves of the bibliography; a function, so that a bundle that cites nothing carries none of them. */
 export function shelves(): readonly Readonly<Record<string, Publication>>[] {
-  return [constants(), lyeTables(), solventSources(), soapTests(), standards(), processSources(), checkSources()];
+  return [
+    constants(),
+    lyeTables(),
+    solventSources(),
+    soapTests(),
+    standards(),
+    processSources(),
+    clearSoap(),
+    checkSources(),
+  ];
 }

@@ -42,7 +42,10 @@ const nearMiss = fc.oneof(
   fc.dictionary(fc.constantFrom('g', 'percent', 'mgKohPerG', 'solid', 'fat', 'kind', '__proto__'), anything),
 ); // prettier-ignore
 
-describe.each(examples)('$name', ({ run, args }) => {
+// a function that takes nothing has no place to put anything
+const taking = examples.filter(({ args }) => args.some((set) => set.length > 0));
+
+describe.each(taking)('$name', ({ run, args }) => {
   const places = args.flatMap((set) =>
     placesIn(set)
       .filter((path) => path.length > 0)

@@ -78,6 +78,8 @@ describe('basis, edition and cautions', () => {
     'readRecipe',
     'processWindows',
     'orderOfWork',
+    'publishedFormulas',
+    'publishedWindows',
   ];
   const based = results.filter(([name]) => !plain.includes(name)) as [
     string,
@@ -106,6 +108,7 @@ describe('basis, edition and cautions', () => {
       'acidityFromTitration',
       'alkaliAssayFromBariumChloride',
       'alkaliAssayFromTwoIndicators',
+      'baseFromTarget',
       'batchVolumeOf',
       'checkTemperatures',
       'compositionFrom',

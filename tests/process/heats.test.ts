@@ -60,6 +60,15 @@ describe('heatOfWarming: worked by hand', () => {
     expect(more.toFixed(2)).toBe(kJ);
   });
 
+  it('assays that vary reach both ends', () => {
+    // 100 g of glycerol of 50 to 100 %: all of it 2.371; three quarters 2.45, one water; half 2.553, half water
+    const range = { low: { percent: 50 }, high: { percent: 100 } };
+    const { low, likely, high } = warmed(20, 60, [
+      { solvent: 'glycerol', mass: { g: 100 }, assay: range },
+    ]).heatPerCelsiusDegree;
+    expect([low, likely, high].map(({ kJ }) => kJ.toFixed(3))).toEqual(['2.894', '3.511', '3.623']);
+  });
+
   it('says what is left out, and that hot soap scalds', () => {
     const r = warmed(20, 60);
     expect(codes(r.notes)).toEqual(expect.arrayContaining(['nothing-melts-or-boils', 'heat-capacities-near-use']));

@@ -62,6 +62,19 @@ describe('stagedLye: worked by hand', () => {
     expect(portions[0]?.reachesAtMost.celsius.toString()).toBe(whole.final.high.celsius.toString());
   });
 
+  it('alkali in excess gives no more heat than there is fat to take it', () => {
+    const pot = {
+      fats: [{ fat: exact, mass: { g: 100 } }], // 0.35 mol; the lye brings 1 mol
+      lye: [soda(80)],
+      additions: [{ solvent: 'glycerol' as const, mass: { g: 1000 }, assay: { percent: 100 } }],
+      start: { pot: { celsius: 50 }, lye: { celsius: 25 } },
+    };
+    const { portions } = stagedLye({ ...pot, ceiling: { celsius: 65 } });
+    expect(portions).toHaveLength(1);
+    // 0.35 · 77.4648 = 27.11 kJ, not 77.46
+    expect(portions[0]?.reachesAtMost.celsius.toString()).toBe(potHeatFromReaction(pot).final.high.celsius.toString());
+  });
+
   it('to the step of a scale, the larger portions first, and what the step leaves out is said', () => {
     const r = staged({ scaleStep: { g: 2 } });
     // 279.979 down to 278, by ten 27.8 each: nine up, one down

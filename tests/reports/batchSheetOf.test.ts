@@ -2,8 +2,6 @@ import fc from 'fast-check';
 import { planBatch, type Batch, type Recipe, type RecipeToPlan } from 'laurate/recipe';
 import { batchSheetOf, type BatchSheetOptions } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
-import { sheetText } from '../../src/reports/batchSheetOf.js';
-import { sheetWriter } from '../../src/reports/sheet/sheetWriter.js';
 import { BASE, own, recipes, written } from '../batch/recipes.js';
 import { Exact, throughJson } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
@@ -192,13 +190,10 @@ describe('the work', () => {
     expect(quoted).toMatch(/^> \*\*Caution:\*\* Every lot and every assay leaves free caustic/);
   });
 
-  it('has a place for where the base stands among published formulas', () => {
-    const batch = { ...harbour(), place: { precedent: { text: 'No published formula of this kind.' } } };
-    const page = sheetText(
-      batch,
-      sheetWriter('metric', (plain) => plain),
-    );
-    expect(page).toContain('**Among published formulas:** No published formula of this kind.');
+  it('tells where the base stands among published formulas', () => {
+    const { place } = harbour();
+    const text = place.precedent.text.replaceAll('~', String.raw`\~`);
+    expect(batchSheetOf(harbour())).toContain(`**Among published formulas:** ${text}\n`);
   });
 });
 

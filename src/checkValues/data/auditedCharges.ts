@@ -140,7 +140,7 @@ export const auditedCharges = (): readonly AuditedCharge[] => [
     additions: { 'rectified spirit': '0.1875', 'otto of almonds': '0.0156' },
     ratio: '0.711',
     superfat: '28.9',
-    source: 'piesse-1857',
+    source: 'perfumery-1857',
     where: 'pp. 187-188, saponaceous cream of almonds',
   },
   {

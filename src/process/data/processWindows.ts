@@ -39,7 +39,7 @@ export interface ProcessWindowRow {
   readonly stage: WorkStage;
   readonly what: ProcessWindowKind;
   readonly from?: TemperatureInput;
-  readonly to?: TemperatureInput;
+  readonly to: TemperatureInput;
   /** The figures as printed; of common practice as customarily said. */
   readonly printed: string;
   readonly source: SourceId;

@@ -15,7 +15,8 @@ export function evidence({ batch, cautions }: Sheet): readonly string[] {
   return [
     '## What it rests on',
     '',
-    ...(place === undefined ? [] : [`**Among published formulas:** ${escaped(place.precedent.text)}`, '']),
+    `**Among published formulas:** ${escaped(place.precedent.text)}`,
+    '',
     `**Assumed:** ${[PRACTICE, RISE, ...[...heat.notes, ...notes].map(({ text }) => escaped(text))].join(' ')}`,
     '',
     `**Sources:** ${cited.join('; ')}. Figures of edition ${escaped(edition)}.`,

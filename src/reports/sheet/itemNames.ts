@@ -11,7 +11,8 @@ const ALKALI_NAMES: Readonly<Record<Alkali, string>> = { naoh: 'Sodium hydroxide
 /** A share of one as the percent of a label. */
 const percent = (write: SheetWriter, share: Estimate<Decimal>): string => {
   const percents = mapEnds(share, (part) => part.times(100));
-  return `${write.span(percents, Math.min(percents.likely.decimalPlaces(), 2))} %`;
+  const decimals = Math.max(percents.low.decimalPlaces(), percents.high.decimalPlaces());
+  return `${write.span(percents, Math.min(decimals, 2))} %`;
 };
 
 /** What each item of the weigh-out list is called, as Markdown, with its assay; in the order of the list. */

@@ -5,15 +5,9 @@ import { readComposition } from '../../composition/readComposition.js';
 import type { Remark } from '../../numbers/index.js';
 import type { SheetWriter } from './sheetWriter.js';
 
-/** A batch as a sheet takes it, with what a plan may carry besides. */
-export type SheetBatch = Batch & {
-  /** Where the base stands among published formulas. */
-  readonly place?: { readonly precedent: { readonly text: string } };
-};
-
 /** What every part of a sheet is written from. */
 export interface Sheet {
-  readonly batch: SheetBatch;
+  readonly batch: Batch;
   /** What is in its pot, as read. */
   readonly pot: ChargedPot;
   /** Of the batch and of its heat, each once. */
@@ -22,7 +16,7 @@ export interface Sheet {
 }
 
 /** A sheet about to be written. */
-export function sheetOf(batch: SheetBatch, write: SheetWriter): Sheet {
+export function sheetOf(batch: Batch, write: SheetWriter): Sheet {
   const pot = readComposition('batch.composition', batch.composition);
   const { reaction, portions } = batch.heat;
   const all = [...batch.cautions, ...reaction.cautions, ...(portions?.cautions ?? []), ...ofDiluting(pot)];

@@ -112,12 +112,6 @@ export const checkSources = () =>
       title: 'Laboratory reference on the saponification value with worked examples (Germany), title not known',
       edition: '2022',
     },
-    'piesse-1857': {
-      title: 'The Art of Perfumery',
-      authors: 'G. W. S. Piesse',
-      edition: 'American edition, Philadelphia, 1857',
-      where: 'Transparent soft soap',
-    },
     'suffrage-cook-book-1915': {
       title: 'The Suffrage Cook Book',
       edition: 'Pittsburgh, 1915',
@@ -139,11 +133,5 @@ export const checkSources = () =>
     'school-exercise-cameroon': {
       title: 'Upper-secondary chemistry examination with a preparation of soap (Cameroon), title not known',
       edition: 'undated',
-    },
-    'us-patent-transparent-bar': {
-      title:
-        'Transparent soap bar, patent of the family of US 5,417,876 and US 5,529,714 (grant number not shown where it was read)',
-      edition: 'United States patent, 1990s (recalled)',
-      where: 'claim 1',
     },
   }) as const;

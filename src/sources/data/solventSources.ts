@@ -114,8 +114,8 @@ export const solventSources = () =>
     'perfumery-1857': {
       title: 'The Art of Perfumery',
       authors: 'G. W. S. Piesse',
-      edition: 'Philadelphia, 1857',
-      where: 'section VIII',
+      edition: 'American edition, Philadelphia, 1857',
+      where: 'section VIII; transparent soft soap',
     },
     'kings-1898': {
       title: 'King’s American Dispensatory',

@@ -87,7 +87,7 @@ export const standards = () =>
     'bpc-1911': {
       title: 'British Pharmaceutical Codex',
       edition: '1911',
-      where: 'Adeps Lanae; Adeps (lard)',
+      where: 'Adeps Lanae; Adeps (lard); Linimentum Saponis Camphoratum',
     },
     'ph-eur-undated': {
       title: 'European Pharmacopoeia',
