@@ -80,7 +80,7 @@ export interface IngredientDeclaration {
  *   additions: [{ solvent: 'glycerol', mass: { g: 250 }, assay: { percent: '99.5' } }],
  *   target: { superfat: { percent: 2 } },
  * });
- * ingredientDeclarationOf(batch, { as: 'charged' }).text; // => 'Cocos Nucifera (Coconut) Oil, Glycerin, Sodium Hydroxide, Aqua'
+ * ingredientDeclarationOf(batch, { as: 'charged' }).text; // => 'Cocos Nucifera (Coconut) Oil, Glycerin, Aqua, Sodium Hydroxide'
  * ingredientDeclarationOf(batch, { as: 'formed' }).text; // => 'Sodium Cocoate, Glycerin, Aqua, Cocos Nucifera (Coconut) Oil'
  * ```
  */

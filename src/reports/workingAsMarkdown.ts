@@ -27,7 +27,7 @@ export interface WorkingAsMarkdownOptions {
  * const result = naohFromKoh({ koh: { g: 100 }, kohAssay: { percent: 90 }, naohAssay: { percent: 98 } });
  * const [title, , , , first] = workingAsMarkdown(result).split('\n');
  * title; // => '# Working of naohFromKoh'
- * first; // => '| hydroxide | n = m·w/M | 1.60413 | mol |'
+ * first; // => '| hydroxide | n = m·w/M | 1.60414 | mol |'
  * ```
  */
 export function workingAsMarkdown(result: Explainable, options: WorkingAsMarkdownOptions = {}): string {

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { planBatch, type Batch, type Recipe, type RecipeToPlan } from 'laurate/recipe';
 import { batchSheetOf, type BatchSheetOptions } from 'laurate/reports';
@@ -236,6 +237,7 @@ describe('every sheet', () => {
   it('of the harbour base stands here to be read', async () => {
     const page = batchSheetOf(harbour(), { units: 'both', numbers: { groupMark: ' ' } });
     await expect(page).toMatchFileSnapshot('sheets/harbour-clear-base.txt');
+    expect(readFileSync(new URL('../../docs/batch-sheet.md', import.meta.url), 'utf8')).toContain(page.trimEnd());
   });
 });
 

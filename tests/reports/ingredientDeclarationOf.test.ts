@@ -3,6 +3,7 @@ import { fatFromBlend, fat, readFat, toJson } from 'laurate';
 import { planBatch, type Batch, type PlanBatchOptions, type Recipe, type RecipeToPlan } from 'laurate/recipe';
 import { ingredientDeclarationOf, publishedRecordOf, type IngredientDeclarationOptions } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
+import { ownName } from '../../src/reports/ownName.js';
 import { BASE, own, recipes, written } from '../batch/recipes.js';
 import { deviation, Exact, GLYCERYL, textOf, throughJson } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
@@ -306,4 +307,10 @@ it.each([
 
 it('suggests what may have been meant', () => {
   expect(refusal(() => declared(BASE, { as: 'charged', colourants: ['color'] })).message).toContain('"colour"');
+});
+
+it('knows a salt by the name it was added under', () => {
+  const mass = { g: new Exact(5) };
+  expect(ownName({ salt: 'sodium chloride', mass })).toBe('sodium chloride');
+  expect(ownName({ name: 'scent', mass })).toBe('scent');
 });

@@ -1,6 +1,7 @@
 import { componentOfSolvent, type ChargedPot, type SolventId } from '../../composition/index.js';
 import { frozen, ZERO, type Decimal } from '../../numbers/index.js';
 import { valueAt, type Place } from '../../saponification/index.js';
+import { ownName } from '../ownName.js';
 import type { DeclaredPart } from './declared.js';
 import { isNamed, type IngredientName, type IngredientNames } from './ingredientNames.js';
 
@@ -20,9 +21,10 @@ function solventsOf({ additions }: ChargedPot): readonly SolventId[] {
 
 /** What was added without being a solvent, by its own name. */
 function namedOf({ additions }: ChargedPot): readonly { readonly name: string; readonly grams: Decimal }[] {
-  return additions.flatMap(({ grams, given }) =>
-    'solvent' in given ? [] : [{ grams, name: 'name' in given ? given.name : given.salt }],
-  );
+  return additions.flatMap(({ grams, given }) => {
+    const name = ownName(given);
+    return name === undefined ? [] : [{ grams, name }];
+  });
 }
 
 /** What was added besides water and glycerol. */

@@ -31,7 +31,8 @@ function extentOf({ grams, soapMol, extent }: Products, fats: readonly FatSums[]
   return {
     acidTaken: free.isZero() ? ZERO : ONE.minus(grams.freeAcid.div(free)),
     estersSplit: extent,
-    sodiumShare: soap.isZero() ? ZERO : soapMol.sodium.div(soap),
+    // there is always some alkali, and it always finds a fat
+    sodiumShare: soapMol.sodium.div(soap),
   };
 }
 

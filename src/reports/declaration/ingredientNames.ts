@@ -3,6 +3,7 @@ import { publishedFatRecords } from '../../fats/data/publishedFatRecords.js';
 import { expandedCharges, lettersOf, type SingleFat } from '../../fats/index.js';
 import { frozen, readFields, readShape, readText, refuse, suggestion } from '../../numbers/index.js';
 import { oneLine } from '../markdown.js';
+import { ownName } from '../ownName.js';
 
 /** Names of the caller for one thing that is weighed. */
 export interface OwnIngredientNames {
@@ -52,9 +53,7 @@ export function itemsOf({ soap, additions }: ChargedPot): readonly string[] {
     ...soap.lye.map(({ alkali }) => alkali),
     'water',
     'glycerol',
-    ...additions.flatMap(({ given }) =>
-      'solvent' in given ? [given.solvent] : ['name' in given ? given.name : given.salt],
-    ),
+    ...additions.flatMap(({ given }) => ('solvent' in given ? [given.solvent] : (ownName(given) ?? []))),
   ];
 }
 

@@ -3,6 +3,7 @@ import type { Alkali } from '../../lye/index.js';
 import type { Decimal } from '../../numbers/index.js';
 import { mapEnds, type Estimate } from '../../quantities/index.js';
 import { escaped } from '../markdown.js';
+import { ownName } from '../ownName.js';
 import type { Sheet } from './sheetBatch.js';
 import type { SheetWriter } from './sheetWriter.js';
 
@@ -36,7 +37,7 @@ function alkaliName({ alkali, source }: ChargedPot['soap']['lye'][number], write
 
 /** A solvent by its name and assay, anything else by the name it was given. */
 export function additionName({ holds, given }: ChargedPot['additions'][number], write: SheetWriter): string {
-  if (typeof holds !== 'object') return escaped('name' in given ? given.name : 'salt' in given ? given.salt : holds);
+  if (typeof holds !== 'object') return escaped(ownName(given) ?? holds);
   const { name } = solvent(holds.solvent);
   return holds.solvent === 'water' ? name : `${name} of ${percent(write, holds.share)}`;
 }

@@ -17,8 +17,8 @@ export function tests(sheet: Sheet): readonly string[] {
   );
   const usual = judgingWindow('saponification-usual');
   const clearing = judgingWindow('clearing-usual');
-  const below = ({ to = batch.given.options.pourAt }: typeof usual): string => `below ${write.temperature(to)}`;
-  const { from = batch.given.options.pourAt, to = from } = judgingWindow('pouring-usual');
+  const below = ({ to }: typeof usual): string => `below ${write.temperature(to)}`;
+  const { to, from = to } = judgingWindow('pouring-usual');
   const row = (when: string, what: string, wanted: string): readonly string[] => [when, what, wanted, BLANK, BLANK];
   return [
     '## Tests and readings',

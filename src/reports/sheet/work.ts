@@ -36,10 +36,7 @@ export function work(sheet: Sheet): readonly string[] {
   ];
 }
 
-const ceiling = (id: JudgingWindowId, { batch, write }: Sheet): string => {
-  const { to = batch.given.options.pourAt } = judgingWindow(id);
-  return write.temperature(to);
-};
+const ceiling = (id: JudgingWindowId, { write }: Sheet): string => write.temperature(judgingWindow(id).to);
 
 const isSolid = ({ pot }: Sheet): boolean => pot.soap.lye.some(({ source }) => source.state === 'solid');
 const isDiluted = ({ batch }: Sheet): boolean => batch.weigh.some(({ kind }) => kind === 'water');
@@ -157,7 +154,7 @@ function pourStep(sheet: Sheet): SheetStep {
   const { batch, write } = sheet;
   const { moulds, given } = batch;
   const pourAt: Temperature = given.options.pourAt;
-  const { from = pourAt, to = from } = judgingWindow('pouring-usual');
+  const { to, from = to } = judgingWindow('pouring-usual');
   const set =
     moulds === undefined
       ? ''
