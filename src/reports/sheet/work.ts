@@ -1,18 +1,11 @@
-import type { SolventId, ChargedPot } from '../../composition/index.js';
 import { judgingWindow } from '../../process/processWindows.js';
-import { orderOfWork, type JudgingWindowId } from '../../process/index.js';
+import { orderOfWork } from '../../process/index.js';
 import { Decimal } from '../../numbers/index.js';
 import { mapEnds, type Temperature } from '../../quantities/index.js';
-import { additionName } from './itemNames.js';
-import { cautionsAt, type CautionPlace } from './placedCautions.js';
+import { clearSteps, restSteps } from './clearSteps.js';
+import { cautionsAt } from './placedCautions.js';
 import type { Sheet } from './sheetBatch.js';
-
-/** A step of the work: what is done, and the cautions that stand with it. */
-interface SheetStep {
-  readonly title: string;
-  readonly does: string;
-  readonly cautions?: CautionPlace;
-}
+import { ceiling, type SheetStep } from './sheetStep.js';
 
 /** The order of the work, numbered, each caution at the step it belongs to. */
 export function work(sheet: Sheet): readonly string[] {
@@ -35,8 +28,6 @@ export function work(sheet: Sheet): readonly string[] {
     ]),
   ];
 }
-
-const ceiling = (id: JudgingWindowId, { write }: Sheet): string => write.temperature(judgingWindow(id).to);
 
 const isSolid = ({ pot }: Sheet): boolean => pot.soap.lye.some(({ source }) => source.state === 'solid');
 const isDiluted = ({ batch }: Sheet): boolean => batch.weigh.some(({ kind }) => kind === 'water');
@@ -98,39 +89,6 @@ function testStep(): SheetStep {
     does: `Keep it warm and stirred until two tests of free alkali, an hour of heat apart, agree; no hold time of this route is in print, of others ${printed}. While they still fall: more heat. Two that agree above the limit: correct it by sums made for that, not by eye.`,
     cautions: 'test',
   };
-}
-
-/** In the order of the trade: glycerol, glycols, sorbitol and sugars, then triethanolamine; spirit last, off the heat. */
-const LATE: readonly SolventId[] = ['sorbitol', 'sucrose', 'glucose', 'triethanolamine', 'ethanol', '2-propanol'];
-const SPIRITS: readonly SolventId[] = ['ethanol', '2-propanol'];
-
-function solventsInOrder({ additions }: ChargedPot): readonly ChargedPot['additions'][number][] {
-  const rank = ({ holds }: ChargedPot['additions'][number]): number =>
-    typeof holds === 'object' ? LATE.indexOf(holds.solvent) : -1;
-  return additions.filter(({ holds }) => typeof holds === 'object').sort((a, b) => rank(a) - rank(b));
-}
-
-function clearSteps(sheet: Sheet): readonly SheetStep[] {
-  const { pot, write } = sheet;
-  const solvents = solventsInOrder(pot);
-  if (solvents.length === 0) return [];
-  const names = solvents.map((one) => additionName(one, write).toLowerCase()).join(', then ');
-  const hasSpirit = solvents.some(({ holds }) => typeof holds === 'object' && SPIRITS.includes(holds.solvent));
-  const spirit = hasSpirit ? ' The spirit goes in off the heat.' : '';
-  const most = ceiling('clearing-usual', sheet);
-  return [
-    {
-      title: 'Clear',
-      does: `Stir in ${names}. Keep below ${most} from here on, covered, until all is one clear mass and a cooled sample stays so.${spirit}`,
-      cautions: 'clear',
-    },
-  ];
-}
-
-function restSteps({ pot, write }: Sheet): readonly SheetStep[] {
-  const rest = pot.additions.filter(({ holds }) => typeof holds !== 'object');
-  if (rest.length === 0) return [];
-  return [{ title: 'What else goes in', does: `Stir in ${rest.map((one) => additionName(one, write)).join(', ')}.` }];
 }
 
 function potStep({ batch, write }: Sheet): SheetStep {
