@@ -9,58 +9,50 @@ import {
   freeAlkaliLimits,
   freeCausticAlkaliFromTitration,
   judgeFreeAlkali,
-  ratiosOf,
   roundToStep,
   soapFromLye,
   soapStateFromTest,
-  sources,
-  totalFattyMatterOf,
-  type AlkaliContent,
-  type Estimate,
-  type Fraction,
-  type MassRatio,
+  type AdditionInput,
+  type SourceId,
 } from 'laurate';
-import { fats, plan, stock } from './harbour-batch.js';
+import { batch, stock } from './harbour-batch.js';
+import { content, percent, row } from './columns.js';
 
 // By the log of the scale ten grams more of the stock went in than planned: the tap dripped.
-const lye = [{ alkali: 'naoh', mass: { g: 312 }, solution: { hydroxide: stock } }] as const;
-const water = plan.weigh.water;
+const { fats, water = { g: 0 }, additions = [] } = batch.recipe;
+const planned = batch.weigh.find(({ item }) => item === 'naoh')?.mass.g.toNumber() ?? 0;
+const lye = [{ alkali: 'naoh', mass: { g: planned + 10 }, solution: { hydroxide: stock } }] as const;
+const potMass = { g: 2540 };
 const pot = compositionFrom({
   soap: soapFromLye({ fats, lye, water }),
-  additions: [
-    { solvent: 'propylene-glycol', mass: { g: 330 }, assay: { percent: '99.5' } },
-    { solvent: 'glycerol', mass: { g: 260 }, assay: { percent: '99.5' } },
-    { solvent: 'sorbitol', mass: { g: 520 }, assay: { percent: 70 } },
-  ],
-  potMass: { g: 2415 },
+  additions: additions as readonly AdditionInput[],
+  potMass,
 });
-const ratios = ratiosOf(pot);
-const fattyMatter = totalFattyMatterOf(pot);
-const batch = { g: 2415 };
-
-const percent = ({ percent: value }: Fraction): string => `${value.toFixed(1)} %`;
-const parts = ({ partsPerPart }: MassRatio): string => partsPerPart.toFixed(2);
-const content = ({ percentNaoh }: AlkaliContent): string => `${percentNaoh.toFixed(3)} % NaOH`;
-
-function row<Q>(label: string, { low, likely, high }: Estimate<Q>, text: (quantity: Q) => string): string {
-  return `  ${label.padEnd(38)}${[low, likely, high].map((figure) => text(figure).padStart(15)).join('')}`;
-}
 
 /** What is in the pot. */
 export const potLines: readonly string[] = [
-  'POT when all is clear, weighed: 2415 g; the rest has gone as steam (weights, readings and tests are invented)',
-  '  By the log of the scale 312 g of the stock lye went in, ten more than planned: the figures of the plan hold no longer.',
-  '  Added: 330 g of propylene glycol and 260 g of glycerol, 99.5 % each, 520 g of sorbitol solution, 70 %.',
-  `  ${''.padEnd(38)}${['lowest', 'likely', 'highest'].map((head) => head.padStart(15)).join('')}`,
-  row('sodium soap', pot.components.soapSodium.share, percent),
-  row('water', pot.components.water.share, percent),
-  row('glycerol, formed and added', pot.components.glycerol.share, percent),
-  row('propylene glycol', pot.components.propyleneGlycol.share, percent),
-  row('sorbitol', pot.components.sorbitol.share, percent),
-  row('fat left free', pot.components.freeFat.share, percent),
-  row('clearing agents to one part of soap', ratios.clearingAgentsPerSoap, parts),
-  row('total fatty matter', fattyMatter.totalFattyMatter, percent),
-  row('free caustic on paper', pot.freeCausticAlkali, content),
+  `POT when all is clear, weighed: ${String(potMass.g)} g; the rest has gone as steam (weights, readings and tests are invented)`,
+  `  By the log of the scale ${String(planned + 10)} g of the stock lye went in, ten more than planned: the figures of the plan hold no longer.`,
+  row('', 'lowest', 'likely', 'highest'),
+  ...(
+    [
+      ['sodium soap', 'soapSodium'],
+      ['water', 'water'],
+      ['glycerol, formed and added', 'glycerol'],
+      ['propylene glycol', 'propyleneGlycol'],
+      ['sorbitol', 'sorbitol'],
+      ['fat left free', 'freeFat'],
+    ] as const
+  ).map(([label, component]) => {
+    const { low, likely, high } = pot.components[component].share;
+    return row(label, percent(low), percent(likely), percent(high));
+  }),
+  row(
+    'free caustic on paper',
+    content(pot.freeCausticAlkali.low),
+    content(pot.freeCausticAlkali.likely),
+    content(pot.freeCausticAlkali.high),
+  ),
 ];
 
 // Ten grams of soap, titrated twice with acid of 0.1 eq/L: when it is clear, and again after an hour of heat.
@@ -76,9 +68,9 @@ const first = test('2.76', '2.74');
 const second = test('2.71', '2.70');
 const last = test('0.48', '0.47');
 
-const state = soapStateFromTest({ fats, lye, water, batchMass: batch, measured: first });
+const state = soapStateFromTest({ fats, lye, water, batchMass: potMass, measured: first });
 const mend = {
-  batch,
+  batch: potMass,
   alkali: 'naoh',
   target: { percentNaoh: '0.02' },
   corrector: { acid: 'citric-monohydrate', strength: { percent: 25 } },
@@ -91,7 +83,9 @@ const afterHeat = correctFreeAlkali({
 });
 const limit = freeAlkaliLimits.find(({ id }) => id === 'toilet-soap-is-2888');
 const judged = judgeFreeAlkali({ measured: last, limit: 'toilet-soap-is-2888' });
-const cited = new Set([pot, fattyMatter, first, state, afterHeat, judged].flatMap(({ basis }) => basis));
+
+/** The publications behind the tests. */
+export const testBasis: readonly SourceId[] = [pot, first, state, afterHeat, judged].flatMap(({ basis }) => basis);
 
 /** What the tests say and what is done about it. */
 export const testLines: readonly string[] = [
@@ -104,10 +98,8 @@ export const testLines: readonly string[] = [
   `  It changes the pot by ${afterHeat.changes.map(({ component, mass }) => `${component} ${mass.g.toFixed(1)} g`).join(', ')}.`,
   `Stirred in, tested again: ${content(last.freeCausticAlkali)}, standard uncertainty ${content(last.standardUncertainty)};`,
   `  against ${content(judged.limit)} for ${limit?.soap ?? 'soap'}: ${judged.verdict}. ${limit?.note ?? ''}`,
-  '  Cautions of the correction, the pot and the test; of each the most urgent first',
-  ...[...afterHeat.cautions, ...pot.cautions, ...last.cautions]
+  '  Cautions of the correction and the test, of each the most urgent first',
+  ...[...afterHeat.cautions, ...last.cautions]
     .filter(({ code }, at, all) => all.findIndex((other) => other.code === code) === at)
     .map(({ text }, at) => `  ${String(at + 1)}. ${text}`),
-  '  Figures from',
-  ...sources([...cited]).map(({ title, edition }) => `  - ${title}; ${edition}`),
 ];

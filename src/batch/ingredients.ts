@@ -1,6 +1,6 @@
 import { lettersOf } from '../fats/index.js';
 import { refuse, suggestion, type Decimal } from '../numbers/index.js';
-import type { WeighedRecipe } from './weighedRecipe.js';
+import type { WeighedRecipe } from './weighing.js';
 
 /** What an item of a weigh-out list is. */
 export type IngredientKind = 'fat' | 'alkali' | 'water' | 'addition';

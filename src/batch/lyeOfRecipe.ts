@@ -8,7 +8,7 @@ import {
   type LyeTarget,
   type PlannedLye,
 } from '../saponification/index.js';
-import type { WeighedRecipe, WeighedRest, Weighing } from './weighedRecipe.js';
+import type { WeighedRecipe, WeighedRest, Weighing } from './weighing.js';
 
 /** Alkali and water as they are weighed, in grams. */
 type Lye = Pick<WeighedRecipe, 'lye' | 'water'>;

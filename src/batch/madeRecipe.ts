@@ -1,7 +1,7 @@
 import { frozen } from '../numbers/index.js';
 import type { ReadRecipe, RecipeAddition } from '../recipe/index.js';
 import type { BatchPot } from './pot.js';
-import type { AdditionByMass, WeighedRecipe } from './weighedRecipe.js';
+import type { AdditionByMass, WeighedRecipe } from './weighing.js';
 
 /** The recipe as it is made: what is weighed in the place of what was written, and nothing that was printed of it. */
 export function madeRecipe(written: ReadRecipe, { input }: BatchPot, { additions }: WeighedRecipe): ReadRecipe {

@@ -27,7 +27,7 @@ import {
   type WorkStep,
 } from '../process/index.js';
 import type { ReadRecipe, Recipe } from '../recipe/index.js';
-import type { PlannedLye, SoapFromLyeResult } from '../saponification/index.js';
+import { potCautions, type PlannedLye, type SoapFromLyeResult } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { costOf, type Cost } from './cost.js';
 import { heatOf, type BatchHeat } from './heat.js';
@@ -175,6 +175,12 @@ export function planBatchSteps(input: { readonly recipe: unknown; readonly optio
     ...(heat.portions === undefined ? [] : [heat.portions]),
     ...(temperatures === undefined ? [] : [temperatures]),
   ];
+  const lye = lyeOf(weighed);
+  const made = { addsWater: weighed.water.gt(0), strength: lye.strength };
+  // of pot, heat and pouring; those of the lye stand before them. A log warns of spirit without knowing of any.
+  const ofTheWork = together(composition.cautions, heat.reaction.cautions, volume.cautions).filter(
+    (remark) => !soap.cautions.includes(remark),
+  );
   return frozen({
     by: 'planBatch',
     given: frozen({ recipe: givenRecipe(toPlan), options }),
@@ -183,7 +189,7 @@ export function planBatchSteps(input: { readonly recipe: unknown; readonly optio
       ingredients.map(({ kind, names: [item], grams }) => frozen({ kind, item, mass: frozen({ g: grams }) })),
     ),
     scale: frozen({ partsPerPart: factor }),
-    lye: lyeOf(weighed),
+    lye,
     hydroxide: soap.charged.likely,
     superfat: soap.superfat,
     superfatByMass: soap.superfatByMass,
@@ -201,7 +207,7 @@ export function planBatchSteps(input: { readonly recipe: unknown; readonly optio
     ...(moulds === undefined ? {} : { moulds }),
     ...(cost === undefined ? {} : { cost }),
     notes: together(...parts.map(({ notes = [] }) => notes), heat.notes),
-    cautions: together(...parts.map(({ cautions = [] }) => cautions)),
+    cautions: potCautions(weighed.fats, weighed.lye, soap, made, ofTheWork),
     basis: frozen([...new Set(parts.flatMap(({ basis }) => basis))]),
     edition: EDITION,
   });
@@ -210,7 +216,6 @@ export function planBatchSteps(input: { readonly recipe: unknown; readonly optio
 /** What a part of a batch says of itself. */
 interface Part {
   readonly notes?: readonly Remark[];
-  readonly cautions?: readonly Remark[];
   readonly basis: readonly SourceId[];
 }
 

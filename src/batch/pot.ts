@@ -10,7 +10,7 @@ import type { Mass } from '../quantities/index.js';
 import { soapFromLyeSteps, type SoapFromLyeResult } from '../saponification/index.js';
 import type { Fat } from '../fats/index.js';
 import { lossOf, type GivenBatchOptions } from './readBatchOptions.js';
-import type { WeighedRecipe } from './weighedRecipe.js';
+import type { WeighedRecipe } from './weighing.js';
 
 /** What goes into the pot, as functions take it. */
 export interface PotInput {

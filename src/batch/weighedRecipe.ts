@@ -1,35 +1,9 @@
-import type { Fat } from '../fats/index.js';
-import type { LyeCharge } from '../lye/index.js';
 import { refuse, ZERO, type Decimal, type Steps } from '../numbers/index.js';
-import { readMass, splitToStep, type MassInput } from '../quantities/index.js';
+import { readMass, splitToStep } from '../quantities/index.js';
 import type { RecipeAddition } from '../recipe/index.js';
 import { lyeAsCharged, lyeAsPlanned } from './lyeOfRecipe.js';
 import type { ReadRecipeToPlan } from './recipeToPlan.js';
-
-/** An addition that is weighed; plans take no volumes. */
-export type AdditionByMass = RecipeAddition & { readonly mass: MassInput };
-
-/** Everything that is weighed but alkali, in grams; the water still unrounded. */
-export interface WeighedRest {
-  readonly fats: readonly { readonly fat: Fat; readonly grams: Decimal }[];
-  readonly water: Decimal;
-  readonly additions: readonly { readonly row: AdditionByMass; readonly grams: Decimal }[];
-}
-
-/** What a batch weighs, in grams. */
-export interface WeighedRecipe extends WeighedRest {
-  readonly lye: readonly LyeCharge[];
-}
-
-/** How a recipe is brought to the bench. */
-export interface Weighing {
-  /** What every mass of the recipe is multiplied by. */
-  readonly factor: Decimal;
-  /** What the scale shows, g; unrounded without one. */
-  readonly scaleStep: Decimal | undefined;
-  /** What has gone when the batch is finished, of the recipe as it is written, g. */
-  readonly evaporated: Decimal;
-}
+import type { AdditionByMass, WeighedRecipe, WeighedRest, Weighing } from './weighing.js';
 
 /**
  * The recipe in grams to weigh. Fats and additions go to the step of the scale so that their sum keeps, water to the

@@ -54,7 +54,7 @@ export const workSteps = (): Readonly<Record<WorkStepId, WorkStepRow>> => ({
     stage: 'saponification',
     does: 'Add caustic soda of 50 % in portions, stirring, and let the pot come down between them.',
     why: 'Little water is left to take out of a clear base; the reaction heats the pot by itself, and above 75 °C the base darkens.',
-    until: 'All the lye is in; how many portions tells stagedLye.',
+    until: 'All the lye is in.',
     window: 'saponification-usual',
     source: PRACTICE,
     holds: [
@@ -71,7 +71,7 @@ export const workSteps = (): Readonly<Record<WorkStepId, WorkStepRow>> => ({
     stage: 'saponification',
     does: 'Keep it warm and stirred until the alkali is used up, and test the free alkali.',
     why: 'What has not reacted is caustic on the skin and fat in the bar.',
-    until: 'Two tests an hour of heat apart agree within their uncertainty: see correctFreeAlkali.',
+    until: 'Two tests an hour of heat apart agree within their uncertainty.',
     window: 'saponification-usual',
     source: 'laurate-convention',
     holds: [
