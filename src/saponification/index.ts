@@ -5,6 +5,7 @@ export {
   type AlkaliDemand,
   type ChargedFat,
 } from './alkaliDemandOf.js';
+export { fatSumsAt, type FatSums } from './fatSums.js';
 export { lyeSumsAt } from './lyeSums.js';
 export type {
   AlkaliChoice,

@@ -1,0 +1,262 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { planBatch, type Batch, type Recipe, type RecipeToPlan } from 'laurate/recipe';
+import { batchSheetOf, type BatchSheetOptions } from 'laurate/reports';
+import { describe, expect, it } from 'vitest';
+import { BASE, own, recipes, written } from '../batch/recipes.js';
+import { Exact, throughJson } from '../laws/exact.js';
+import { refusal } from '../laws/refusal.js';
+import { cellsOf, harbour, HARBOUR, linesOf } from './batches.js';
+
+const rowOf = (page: string, begins: string): readonly string[] =>
+  cellsOf(linesOf(page).find((line) => line.startsWith(`| ${begins}`)) ?? '');
+const section = (page: string, title: string): string => page.split('\n## ').find((one) => one.startsWith(title)) ?? '';
+const stepOf = (page: string, title: string): string =>
+  section(page, 'Work')
+    .split(/\n(?=\d+\. )/)
+    .find((step) => step.includes(`**${title}.**`)) ?? '';
+const solid = { alkali: 'naoh', solid: { hydroxide: { percent: 98 } } } as const;
+
+describe('a sheet, worked by hand', () => {
+  // as in the tests of planBatch: 345.54338 g of a lye of 50 %, 2348.5434 g in the pot
+  it('weighs what the plan weighs, alkali cut, with the assay beside it', () => {
+    const page = batchSheetOf(planBatch(BASE, { fats: own }));
+    expect(rowOf(page, 'Oil of the sums')).toEqual(['Oil of the sums', '800.0', '☐', '']);
+    expect(rowOf(page, 'Sodium')).toEqual(['Sodium hydroxide as lye of 50 %', '345.5', '☐', '']);
+    expect(rowOf(page, 'Glycerol')).toEqual(['Glycerol of 99.5 %', '300.0', '☐', '']);
+    expect(rowOf(page, 'colour')).toEqual(['colour', '3.00', '☐', '']);
+    expect(rowOf(page, 'all together')).toEqual(['all together', '2348.5', '', '']);
+    expect(page).toContain('No step of a scale was given');
+  });
+
+  it('keeps to the step of the scale, and turns grams into ounces', () => {
+    const page = batchSheetOf(planBatch(BASE, { fats: own, scaleStep: { g: 1 } }), { units: 'both' });
+    // 800/28.349523125 = 28.2192; 345/28.349523125 = 12.16952, cut
+    expect(rowOf(page, 'Oil of the sums')).toEqual(['Oil of the sums', '800', '28.22', '☐', '']);
+    expect(rowOf(page, 'Sodium')).toEqual(['Sodium hydroxide as lye of 50 %', '345', '12.16', '☐', '']);
+    expect(page).not.toContain('No step of a scale was given');
+    expect(page).toContain('62 °C (144 °F)');
+  });
+
+  it('shows a scale in ounces as it reads', () => {
+    const page = batchSheetOf(planBatch(BASE, { fats: own, scaleStep: { oz: '0.05' } }), { units: 'us' });
+    // 345.54338 g are 12.18868 oz, down to 12.15
+    expect(rowOf(page, 'Sodium')).toEqual(['Sodium hydroxide as lye of 50 %', '12.15', '☐', '']);
+    const bench = page.slice(0, page.indexOf('## What it rests on'));
+    expect(bench).not.toMatch(/°C|\d (?:g|mL)\b/);
+    expect(bench).toContain('Cool to 144 °F; the trade pours at 140 to 149 °F.');
+  });
+
+  it('tells targets with their bounds and limits', () => {
+    const page = batchSheetOf(planBatch(BASE, { fats: own, scaleStep: { g: 5 } }));
+    // superfat of 345 g: 1.1557 %; soap, water and the rest as in the composition
+    expect(rowOf(page, 'superfat')).toEqual(['superfat, % of the alkali demand', '1.16', '', 'aim 1.00']);
+    expect(rowOf(page, 'free caustic')).toEqual([
+      'free caustic, % NaOH',
+      '0.000',
+      '',
+      'at most 0.05 (toilet soap, recalled)',
+    ]);
+    const limited = { ...BASE, target: { freeCausticAlkaliAtMost: { percentKoh: '0.04' } } };
+    // 0.04 · 39.997/56.105 = 0.028516, cut: a limit is not rounded up
+    expect(rowOf(batchSheetOf(planBatch(limited, { fats: own })), 'free caustic')[3]).toBe('at most 0.0285 (target)');
+    const charged = { ...BASE, target: undefined, lye: [{ ...BASE.lye[0], mass: { g: 340 } }] } as unknown as Recipe;
+    expect(rowOf(batchSheetOf(planBatch(charged, { fats: own })), 'superfat')[3]).toBe('');
+  });
+
+  it('tells cost and moulds where they were planned', () => {
+    const per = { kg: 1 };
+    const names = ['coconut-oil', 'stearic-acid-50', 'naoh', 'glycerol', 'propylene-glycol', 'sorbitol', 'scent'];
+    const of = Object.fromEntries(names.map((name) => [name, { amount: 2, per }]));
+    const page = batchSheetOf(
+      planBatch(HARBOUR, {
+        scaleStep: { g: 1 },
+        moulds: { volume: { mL: 500 }, count: 2 },
+        prices: { currency: 'crowns | <b>', of },
+      }),
+    );
+    const [, each, , batch = ''] = rowOf(page, String.raw`cost of a kilogram, crowns \| &lt;b&gt;`);
+    expect(each).toBe('2.00'); // everything at one price, nothing evaporated
+    const [, all = ''] = rowOf(page, 'all together');
+    expect(batch).toBe(`batch ${(Number(all) * 0.002).toFixed(2)}`);
+    expect(stepOf(page, 'Pour')).toMatch(
+      /Set out \d+ moulds of 500 mL; 2 are sure to be full\. The moulds there are may fall short by \d+ mL\./,
+    );
+    const roomy = batchSheetOf(planBatch(HARBOUR, { moulds: { volume: { L: 9 }, count: 4 } }));
+    expect(stepOf(roomy, 'Pour')).not.toContain('fall short');
+  });
+
+  it('writes figures as the caller is used to', () => {
+    const batch = planBatch(BASE, { fats: own, scaleTo: { batchMass: { kg: 300 } }, scaleStep: { g: '0.1' } });
+    const oil = (numbers: BatchSheetOptions['numbers']) =>
+      rowOf(batchSheetOf(batch, numbers === undefined ? {} : { numbers }), 'Oil of the sums')[1];
+    // 800 · 300000/2348.5434 = 102191.0
+    expect(oil(undefined)).toBe('102191.0');
+    expect(oil({ decimalMark: ',', groupMark: '.' })).toBe('102.191,0');
+    expect(oil({ groupMark: '\u202f' })).toBe('102\u202f191.0');
+  });
+});
+
+describe('the work', () => {
+  it('goes on in the order of the trade: spirit last, off the heat; what is no solvent after it', () => {
+    const recipe = {
+      ...HARBOUR,
+      additions: [
+        { solvent: 'ethanol', mass: { g: 90 }, assay: { percentByVolume: 96 } },
+        { solvent: 'triethanolamine', mass: { g: 20 }, assay: { percent: 99 } },
+        { solvent: 'sucrose', mass: { g: 100 }, assay: { percent: 100 } },
+        { solvent: 'water', mass: { g: 50 } },
+        { name: 'colour', mass: { g: 1 } },
+      ],
+    } as const;
+    const page = batchSheetOf(planBatch(recipe, { evaporated: { g: 10 } }));
+    expect(stepOf(page, 'Clear')).toContain(
+      'Stir in water, then sucrose of 100 %, then triethanolamine of 99 %, then ethanol of 93.84 %.',
+    );
+    expect(stepOf(page, 'Clear')).toContain('The spirit goes in off the heat.');
+    expect(stepOf(page, 'What else goes in')).toContain('Stir in colour.');
+    expect(stepOf(page, 'Weigh the pot')).toContain('water or spirit is missing');
+    expect(stepOf(page, 'Clear')).toContain('catches fire');
+    expect(stepOf(page, 'Clear')).toContain('Sugars brown in hot lye');
+    expect(stepOf(page, 'Hold and test')).toContain('Test before it is added.');
+  });
+
+  it.each([
+    [{ lye: [solid], water: { g: 150 } }, 'Dissolve the solid alkali in the water, a little at a time: '],
+    [{ water: { g: 50 } }, 'Stir the lye into the water: '],
+    [{}, 'It is used as it stands in the store, 50.0 % by mass, at 25 °C.'],
+    [{ target: undefined, lye: [{ ...solid, mass: { g: 150 } }] }, 'gives solid alkali no water of its own'],
+    [
+      {
+        target: undefined,
+        water: { g: 90 },
+        lye: [
+          { ...solid, mass: { g: 50 } },
+          { ...BASE.lye[0], mass: { g: 200 } },
+        ],
+      },
+      'a little at a time, then stir in the lye',
+    ],
+  ])('tells how the lye is made: %o', (change, said) => {
+    const page = batchSheetOf(planBatch({ ...BASE, ...change } as unknown as RecipeToPlan, { fats: own }));
+    expect(stepOf(page, 'Lye')).toContain(said);
+    if ('lye' in change) expect(stepOf(page, 'Lye')).toContain('Solid alkali goes into cold water');
+    if (said.startsWith('Stir')) expect(stepOf(page, 'Lye')).toContain('Diluting a strong lye warms it');
+  });
+
+  it('names solids by what their label says', () => {
+    const lye = [
+      { alkali: 'naoh', mass: { g: 100 }, solid: { hydroxide: { low: { percent: 97 }, high: { percent: 99 } } } },
+      { alkali: 'koh', mass: { g: 50 }, solid: { totalAlkali: { percent: 90 }, carbonate: { percent: '1.5' } } },
+    ] as const;
+    const page = batchSheetOf(
+      planBatch({ ...BASE, target: undefined, lye, water: { g: 200 } } as unknown as Recipe, { fats: own }),
+    );
+    expect(rowOf(page, 'Sodium')[0]).toBe('Sodium hydroxide, solid, 97 to 99 %');
+    expect(rowOf(page, 'Potassium')[0]).toBe('Potassium hydroxide, solid, total alkali 90 %, carbonate 1.5 %');
+    expect(rowOf(page, 'Water')).toEqual(['Water', '200.0', '☐', '']);
+  });
+
+  it('parts the lye as the plan does, or says only that it is to be parted', () => {
+    const batch = harbour();
+    const portions = batch.heat.portions?.portions ?? [];
+    expect(portions.length).toBeGreaterThan(1);
+    expect(stepOf(batchSheetOf(batch), 'Lye into the fats')).toContain(`In ${String(portions.length)} portions of `);
+    const warm = { start: { pot: { celsius: 64 }, lye: { celsius: 60 } } };
+    const hot = planBatch(HARBOUR, { start: { pot: { celsius: 70 }, lye: { celsius: 60 } } });
+    expect(hot.heat.portions).toBeUndefined();
+    expect(stepOf(batchSheetOf(hot), 'Lye into the fats')).toContain('In small portions, stirred; wait');
+    const weak = { ...BASE, water: { kg: 60 } } as const;
+    expect(stepOf(batchSheetOf(planBatch(weak, { fats: own, ...warm })), 'Lye into the fats')).toContain(
+      'In one portion of ',
+    );
+  });
+
+  it('tells what the temperatures of the recipe mean', () => {
+    const temperatures = [
+      { stage: 'saponification', temperature: { celsius: 60 } },
+      { stage: 'saponification', temperature: { celsius: 80 } },
+      { stage: 'pouring', temperature: { celsius: '62.5' } },
+    ] as const;
+    const page = batchSheetOf(planBatch({ ...HARBOUR, temperatures }));
+    expect(page).toContain('As the recipe has it: saponification 60 to 80 °C. Hotter than the trade tolerates');
+    expect(page).toContain('pouring 62.5 °C. Where the trade works');
+    expect(batchSheetOf(harbour())).not.toContain('As the recipe has it');
+  });
+
+  it('stops before anything is weighed where every lot leaves caustic', () => {
+    const recipe = { ...HARBOUR, target: undefined, lye: [{ ...BASE.lye[0], mass: { g: 500 } }] } as unknown as Recipe;
+    const [title, , quoted] = linesOf(batchSheetOf(planBatch(recipe)));
+    expect(title).toBe('# Harbour clear base');
+    expect(quoted).toMatch(/^> \*\*Caution:\*\* Every lot and every assay leaves free caustic/);
+  });
+
+  it('tells where the base stands among published formulas', () => {
+    const { place } = harbour();
+    const text = place.precedent.text.replaceAll('~', String.raw`\~`);
+    expect(batchSheetOf(harbour())).toContain(`**Among published formulas:** ${text}\n`);
+  });
+});
+
+describe('every sheet', () => {
+  const anyRecipe = fc.oneof<fc.Arbitrary<Recipe | RecipeToPlan>[]>(recipes, written);
+  const runs = { seed: 20262, numRuns: 40 };
+
+  it('weighs every item, never more alkali than planned, and says every caution once, the last of all last', () => {
+    fc.assert(
+      fc.property(anyRecipe, fc.constantFrom('metric' as const, 'us' as const), (recipe, units) => {
+        const batch = planBatch(recipe, { scaleStep: { g: '0.1' } });
+        const page = batchSheetOf(batch, { units });
+        const rows = linesOf(section(page, 'Weigh out')).filter((line) => line.includes('☐'));
+        expect(rows).toHaveLength(batch.weigh.length);
+        for (const [at, { kind, mass }] of batch.weigh.entries()) {
+          const [, shown = 'NaN'] = cellsOf(rows[at] ?? '');
+          const grams = new Exact(shown).times(units === 'us' ? '28.349523125' : 1);
+          const off = grams.minus(mass.g.toString());
+          // metric: as planned; ounces: three digits and 0.01 oz
+          expect(off.abs().lte(units === 'us' ? '0.284' : 0)).toBe(true);
+          if (kind === 'alkali') expect(off.lte(0)).toBe(true);
+        }
+        for (const { text } of batch.cautions) expect(page.split(text)).toHaveLength(2);
+        expect(linesOf(page).at(-1)).toContain('These are sums, not a certificate');
+      }),
+      runs,
+    );
+  });
+
+  it('comes out the same from JSON, whatever the figures in it have become', () => {
+    const batch = harbour();
+    const stored = throughJson(batch) as Batch;
+    expect(batchSheetOf({ ...stored, weigh: [] } as Batch)).toBe(batchSheetOf(batch));
+  });
+
+  it('of a normal batch is one page', () => {
+    expect(linesOf(batchSheetOf(harbour())).length).toBeLessThanOrEqual(60);
+  });
+
+  it('of the harbour base stands here to be read', async () => {
+    const page = batchSheetOf(harbour(), { units: 'both', numbers: { groupMark: ' ' } });
+    await expect(page).toMatchFileSnapshot('sheets/harbour-clear-base.txt');
+    expect(readFileSync(new URL('../../docs/batch-sheet.md', import.meta.url), 'utf8')).toContain(page.trimEnd());
+  });
+});
+
+describe('what is refused', () => {
+  const refused = (batch: unknown, options?: unknown) =>
+    refusal(() => batchSheetOf(batch as Batch, options as BatchSheetOptions));
+
+  it.each([
+    [undefined, {}, 'missing', 'batch'],
+    [{ by: 'planLye' }, {}, 'bad-shape', 'batch.by'],
+    [{ by: 'planBatch' }, {}, 'missing', 'batch.given'],
+    [{ by: 'planBatch', given: { recipe: {} } }, {}, 'missing', 'version'],
+    [{ by: 'planBatch', given: { weigh: [] } }, {}, 'unknown-key', 'batch.given.weigh'],
+    [harbour(), { units: 'imperial' }, 'bad-shape', 'options.units'],
+    [harbour(), { unit: 'us' }, 'unknown-key', 'options.unit'],
+    [harbour(), { numbers: { decimalMark: '|' } }, 'bad-shape', 'options.numbers.decimalMark'],
+    [harbour(), { numbers: { decimalMark: ',', groupMark: ',' } }, 'bad-shape', 'options.numbers'],
+  ])('%#', (batch, options, code, path) => {
+    const said = refused(batch, options);
+    expect([said.code, said.path]).toEqual([code, path]);
+  });
+});
