@@ -1,7 +1,14 @@
-export type { AdditionInput, GivenAddition, SolventAdditionInput } from './additions.js';
+export {
+  readAdditions,
+  type Addition,
+  type AdditionInput,
+  type GivenAddition,
+  type SolventAdditionInput,
+} from './additions.js';
 export { batchVolumeOf, batchVolumeOfSteps, type BatchVolume, type BatchVolumeOfInput } from './batchVolumeOf.js';
-export type { GivenComposition, MadeSoap } from './chargedPot.js';
-export type { ComponentName } from './components.js';
+export { SPIRIT_CATCHES_FIRE } from './cautions.js';
+export { givenOf, type ChargedPot, type GivenComposition, type MadeSoap } from './chargedPot.js';
+export { COMPONENTS, componentOfSolvent, POLYOLS, SOAPS, SPIRITS, SUGARS, type ComponentName } from './components.js';
 export {
   compositionFrom,
   compositionFromSteps,
@@ -20,7 +27,7 @@ export {
   type MixtureDensityResult,
 } from './mixtureDensity.js';
 export { ratiosOf, ratiosOfSteps, type PotPart, type Ratios } from './ratiosOf.js';
-export type { ComposedFrom, MadeComposition } from './readComposition.js';
+export { composedFrom, readComposition, type ComposedFrom, type MadeComposition } from './readComposition.js';
 export { solvent, type Solvent, type SolventGrade } from './solvent.js';
 export {
   solventDensity,

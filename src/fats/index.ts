@@ -16,7 +16,15 @@ export {
   type IodineValueFromProfileInput,
   type IodineValueFromProfileResult,
 } from './iodineValueFromProfile.js';
-export type { AcidShare, FattyAcidProfile, FattyAcidProfileInput, GivenProfile, ProfileBasis } from './profile.js';
+export {
+  readProfile,
+  type AcidShare,
+  type FattyAcidProfile,
+  type FattyAcidProfileInput,
+  type GivenProfile,
+  type ProfileBasis,
+} from './profile.js';
+export { ratioOverProfile } from './profileRatio.js';
 export { profileSummaryOf, type ProfileSummary } from './profileSummaryOf.js';
 export { fat, lettersOf, publishedFat } from './fat.js';
 export { isKnownFat } from './knownFat.js';

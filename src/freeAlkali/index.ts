@@ -121,3 +121,4 @@ export {
   type TotalFreeAlkaliFromTitrationInput,
   type TotalFreeAlkaliFromTitrationResult,
 } from './totalFreeAlkaliFromTitration.js';
+export { readLimit, type Limit } from './readLimit.js';

@@ -1,7 +1,6 @@
 import { alkaliCautions } from '../lye/index.js';
-import { frozen, noted, ONE, readShape, refuse, type Decimal, type Remark, type Steps } from '../numbers/index.js';
+import { frozen, noted, ONE, readShape, type Decimal, type Remark, type Steps } from '../numbers/index.js';
 import {
-  readAlkaliContent,
   readPercent,
   type AlkaliContent,
   type AlkaliContentInput,
@@ -10,7 +9,7 @@ import {
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { ABOVE_THE_LIMIT, NOT_SHOWN_BELOW, TEST_BEFORE_SKIN } from './cautions.js';
-import { freeAlkaliLimits, type FreeAlkaliLimit, type FreeAlkaliLimitId } from './data/limits.js';
+import type { FreeAlkaliLimitId } from './data/limits.js';
 import {
   limitsOf,
   readMeasuredFreeCaustic,
@@ -19,6 +18,7 @@ import {
 } from './measured.js';
 import { AMINE_READS_AS_ALKALI } from './notes.js';
 import { readFlag } from './readFlag.js';
+import { readLimit } from './readLimit.js';
 
 /** Input of {@link judgeFreeAlkali}. */
 export interface JudgeFreeAlkaliInput {
@@ -99,8 +99,7 @@ export function judgeFreeAlkali(input: JudgeFreeAlkaliInput): JudgeFreeAlkaliRes
 export function judgeFreeAlkaliSteps(input: JudgeFreeAlkaliInput, steps?: Steps): JudgeFreeAlkaliResult {
   const fields = readShape('input', input, ['measured', 'limit', 'massLoss', 'triethanolamine']);
   const measured = readMeasuredFreeCaustic('measured', fields['measured']);
-  const row = limitRow(fields['limit']);
-  const atMost = readAlkaliContent('limit', row?.atMost ?? fields['limit'], { above: 0, max: 10 });
+  const { row, percentNaoh: atMost } = readLimit('limit', fields['limit']);
   const massLoss = readPercent('massLoss', fields['massLoss'] ?? { percent: 0 }, { min: 0, max: 90 });
   const triethanolamine = readFlag('triethanolamine', fields['triethanolamine']);
 
@@ -147,13 +146,4 @@ export function judgeFreeAlkaliSteps(input: JudgeFreeAlkaliInput, steps?: Steps)
     ]),
     edition: EDITION,
   });
-}
-
-function limitRow(limit: unknown): FreeAlkaliLimit | undefined {
-  if (typeof limit !== 'string') return undefined;
-  const ids = freeAlkaliLimits.map(({ id }) => id);
-  return (
-    freeAlkaliLimits.find(({ id }) => id === limit) ??
-    refuse('bad-shape', 'limit', `a content as { percentNaoh }, or one of ${ids.join(', ')}`, limit)
-  );
 }

@@ -71,6 +71,13 @@ export function warmingOf(alkali: Alkali, percent: Decimal): readonly Knot[] {
   return fromColdest.map(({ x, y }) => ({ x, y: y.minus(at25) }));
 }
 
+/** Heat capacity of a lye, kJ/(kg·K): mean from 20 to 80 °C at this strength; carried on beyond the last row. */
+export function lyeHeatCapacity(alkali: Alkali, percent: Decimal): Decimal {
+  const [coldest, ...warmer] = warmingOf(alkali, percent) as [Knot, ...Knot[]];
+  const hottest = warmer.at(-1) ?? coldest;
+  return hottest.y.minus(coldest.y).div(hottest.x.minus(coldest.x)).times(1000);
+}
+
 /** Boiling point of NaOH lye at the pressure of the sea, °C, on straight lines; 0 to 50 percent. */
 export function naohBoilingPoint(percent: Decimal): Decimal {
   return onStraightLines(

@@ -45,6 +45,7 @@ export {
   type DilutedLyeResult,
   type GivenDilutedAmount,
 } from './dilutedLye.js';
+export { lyeHeatCapacity } from './heatOfDissolving.js';
 export {
   hydroxideFromOxideGrade,
   hydroxideFromOxideGradeSteps,

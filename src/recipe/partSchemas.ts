@@ -3,6 +3,7 @@ import { SOLVENT_IDS, type SolventId } from '../composition/index.js';
 import { ALKALIS, ASSAY, CARBONATE, readLyeCharge, STRENGTH, type Alkali } from '../lye/index.js';
 import { readShape, readText, refuse } from '../numbers/index.js';
 import type { FractionInput } from '../quantities/index.js';
+import { WORK_STAGES } from '../process/index.js';
 import { readTarget, type LyeTarget } from '../saponification/index.js';
 import { leaf, together, type Reader } from './leaf.js';
 import {
@@ -26,11 +27,8 @@ import type {
   RecipeClaims,
   RecipeFat,
   RecipeLye,
-  RecipeStage,
   RecipeTemperature,
 } from './recipe.js';
-
-const STAGES: readonly RecipeStage[] = ['lye', 'saponification', 'clearing', 'pouring'];
 
 /** A field that may be left out. */
 export const optional: typeof v.exactOptional = v.exactOptional;
@@ -156,4 +154,4 @@ export const claimsSchema = (): v.GenericSchema<RecipeClaims> =>
   shape(Object.fromEntries(Object.entries(claimSchemas()).map(([key, schema]) => [key, optional(schema)])));
 
 export const temperatureSchema = (): v.GenericSchema<RecipeTemperature> =>
-  shape({ stage: word(STAGES), time: optional(time()), temperature: temperature() });
+  shape({ stage: word(WORK_STAGES), time: optional(time()), temperature: temperature() });

@@ -15,6 +15,7 @@ import type {
   TimeInput,
   VolumeInput,
 } from '../quantities/index.js';
+import type { WorkStage } from '../process/index.js';
 import type { LyeTarget } from '../saponification/index.js';
 
 /**
@@ -126,7 +127,7 @@ export interface RecipeClaims {
 }
 
 /** The steps of the work that have a temperature of their own. */
-export type RecipeStage = 'lye' | 'saponification' | 'clearing' | 'pouring';
+export type RecipeStage = WorkStage;
 
 /** A temperature at a stage of the work. */
 export interface RecipeTemperature {

@@ -1,4 +1,5 @@
 import { planBatchSteps } from '../batch/planBatch.js';
+import { placeAmongPublishedSteps } from '../clarity/index.js';
 import {
   batchVolumeOfSteps,
   compositionFromSteps,
@@ -40,6 +41,13 @@ import {
   lyeTemperatureFromDissolvingSteps,
   naohFromKohSteps,
 } from '../lye/index.js';
+import {
+  checkTemperaturesSteps,
+  heatOfEvaporationSteps,
+  heatOfWarmingSteps,
+  potHeatFromReactionSteps,
+  stagedLyeSteps,
+} from '../process/index.js';
 import { frozen, readFields, readWord, type Step, type Steps } from '../numbers/index.js';
 import { alkaliDemandOfSteps, planLyeSteps, soapFromLyeSteps, superfatFromLyeSteps } from '../saponification/index.js';
 
@@ -85,7 +93,13 @@ export type ExplainedBy =
   | 'soapStateFromTest'
   | 'soapSolutionPhFrom'
   | 'freeAlkaliBehindPh'
-  | 'planBatch';
+  | 'placeAmongPublished'
+  | 'planBatch'
+  | 'checkTemperatures'
+  | 'potHeatFromReaction'
+  | 'stagedLye'
+  | 'heatOfWarming'
+  | 'heatOfEvaporation';
 
 /** Each of these functions by its kernel. */
 const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unknown>> = {
@@ -130,6 +144,12 @@ const KERNELS: Readonly<Record<ExplainedBy, (input: never, steps: Steps) => unkn
   soapSolutionPhFrom: soapSolutionPhFromSteps,
   freeAlkaliBehindPh: freeAlkaliBehindPhSteps,
   planBatch: planBatchSteps,
+  placeAmongPublished: placeAmongPublishedSteps,
+  checkTemperatures: checkTemperaturesSteps,
+  potHeatFromReaction: potHeatFromReactionSteps,
+  stagedLye: stagedLyeSteps,
+  heatOfWarming: heatOfWarmingSteps,
+  heatOfEvaporation: heatOfEvaporationSteps,
 };
 
 /** A result that carries who made it and what from; also one read back from JSON. */

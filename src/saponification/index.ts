@@ -1,4 +1,4 @@
-export { alkaliDemandOf, alkaliDemandOfSteps, type AlkaliDemand, type ChargedFat } from './alkaliDemandOf.js';
+export { alkaliDemandOf, alkaliDemandOfSteps, givenFats, type AlkaliDemand, type ChargedFat } from './alkaliDemandOf.js';
 export { lyeSumsAt } from './lyeSums.js';
 export type {
   AlkaliChoice,

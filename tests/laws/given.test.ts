@@ -61,6 +61,7 @@ it('results with `by` and `given` are those of these functions', () => {
     'lyeTemperatureFromDissolving',
     'mixtureDensity',
     'naohFromKoh',
+    'placeAmongPublished',
     'planBatch',
     'planLye',
     'ratiosOf',

@@ -76,6 +76,8 @@ describe('basis, edition and cautions', () => {
     'publishedRecordOf',
     'solventRecordOf',
     'readRecipe',
+    'publishedFormulas',
+    'publishedWindows',
   ];
   const based = results.filter(([name]) => !plain.includes(name)) as [
     string,

@@ -55,7 +55,7 @@ describe('the rows', () => {
       soapYields: 18,
       printedRecipes: 93,
       solventDensities: 257,
-      printedCompositions: 202,
+      printedCompositions: 213,
       fattyMatter: 6,
       freeAlkali: 56,
       audits: 115,

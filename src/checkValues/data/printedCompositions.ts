@@ -1,4 +1,5 @@
 import { Decimal } from '../../numbers/index.js';
+import type { FattyAcid } from '../../chemistry/index.js';
 import type { AdditionInput } from '../../composition/index.js';
 import type { FatKind } from '../../fats/index.js';
 import type { LyeChargeInput } from '../../lye/index.js';
@@ -15,6 +16,8 @@ type Figure =
   | 'glycerol'
   | 'sucrose'
   | 'sorbitol'
+  | 'propyleneGlycol'
+  | 'polyethyleneGlycol'
   | 'salt'
   | 'freeFat'
   | 'freeFattyAcid'
@@ -36,6 +39,11 @@ interface PrintedComposition {
 
 function fat(name: string, kind: FatKind, mgKohPerG: string, mass: MassInput): CheckCharge {
   return { fat: { certificate: { name, kind, saponificationValue: { mgKohPerG } } }, mass };
+}
+
+/** An acid named in print, by its own molar mass. */
+function acid(name: string, id: FattyAcid, mass: MassInput): CheckCharge {
+  return { fat: { profile: { name, kind: 'free-fatty-acid', profile: { [id]: 100 } } }, mass };
 }
 
 /*
@@ -504,6 +512,41 @@ const printedCharges = (): readonly PrintedComposition[] => [
     },
     ratios: { clearingAgentsPerSoap: '0.542', waterPerSoap: '0.626', polyolPerWater: '0.407' },
   },
+  {
+    // 0.77 of citric acid takes 0.4809058260 of caustic first: the lye, water and salt here are what is left and made of it
+    id: 'clear-soap-patent-claim',
+    source: 'clear-soap-patent-1995',
+    where: 'claim 1, water as the rest to 100',
+    fats: [
+      acid('stearic acid', 'C18:0', { g: '5.32' }),
+      acid('palmitic acid', 'C16:0', { g: '5.13' }),
+      acid('myristic acid', 'C14:0', { g: '2.95' }),
+      acid('oleic acid', 'C18:1', { g: '2.84' }),
+      acid('lauric acid', 'C12:0', { g: '2.76' }),
+    ],
+    lye: [{ alkali: 'naoh', mass: { g: '7.1690941740' }, solution: { hydroxide: { percent: '46.6459791552' } } }],
+    water: { g: '15.8566042067' },
+    additions: [
+      { solvent: 'glycerol', mass: { g: '10.88' }, assay: { percent: '100' } },
+      { solvent: 'propylene-glycol', mass: { g: '10.88' }, assay: { percent: '100' } },
+      { solvent: 'peg-400', mass: { g: '9.6' }, assay: { percent: '100' } },
+      { solvent: 'sucrose', mass: { g: '7.84' }, assay: { percent: '100' } },
+      { salt: 'sodium chloride and citrate', mass: { g: '1.7443016193' } },
+      { name: 'surfactants', mass: { g: '16.79' } },
+      { name: 'chelating agents', mass: { g: '0.24' } },
+    ],
+    finished: {
+      anhydrousSoap: '20.66',
+      water: '21.04',
+      glycerol: '10.88',
+      propyleneGlycol: '10.88',
+      polyethyleneGlycol: '9.60',
+      sucrose: '7.84',
+      salt: '1.74',
+      freeAlkali: '0.33',
+    },
+    ratios: { clearingAgentsPerSoap: '1.897', waterPerSoap: '1.018', polyolPerWater: '1.490' },
+  },
 ];
 
 const RESULT: Readonly<Record<Figure, string>> = {
@@ -513,6 +556,8 @@ const RESULT: Readonly<Record<Figure, string>> = {
   glycerol: 'components.glycerol.share.likely',
   sucrose: 'components.sucrose.share.likely',
   sorbitol: 'components.sorbitol.share.likely',
+  propyleneGlycol: 'components.propyleneGlycol.share.likely',
+  polyethyleneGlycol: 'components.polyethyleneGlycol.share.likely',
   salt: 'components.salts.share.likely',
   freeFat: 'components.freeFat.share.likely',
   freeFattyAcid: 'components.freeAcid.share.likely',
@@ -524,6 +569,8 @@ const FROM_THE_CHARGE = 'Worked out by others from the printed charge; not itsel
 const OTHER_WEIGHTS = '0.0013 M(KOH) 56.106 for 56.105 on 70 of a hundred parts';
 const DASHED: Readonly<Record<string, string>> = {
   anhydrousSoap: 'soap',
+  propyleneGlycol: 'propylene-glycol',
+  polyethyleneGlycol: 'polyethylene-glycol',
   freeFat: 'free-fat',
   freeFattyAcid: 'free-acid',
   freeAlkali: 'free-alkali',
@@ -573,15 +620,17 @@ function finishedChecks(composition: PrintedComposition): readonly CheckValue[] 
   });
 }
 
+const POLYOLS = ['glycerol', 'sorbitol', 'propyleneGlycol', 'polyethyleneGlycol'] as const;
+
 /** A quotient of two figures of the finished soap, each off by as much as the greatest of them may be. */
 function ratioChecks(composition: PrintedComposition): readonly CheckValue[] {
   const { id, source, where, finished, ratios } = composition;
   const of = (...figures: readonly Figure[]): Decimal =>
     figures.reduce((sum, figure) => sum.plus(finished[figure] ?? 0), new Decimal(0));
   const parts = {
-    clearingAgentsPerSoap: [of('ethanol', 'glycerol', 'sucrose', 'sorbitol'), of('anhydrousSoap')],
+    clearingAgentsPerSoap: [of(...POLYOLS, 'ethanol', 'sucrose'), of('anhydrousSoap')],
     waterPerSoap: [of('water'), of('anhydrousSoap')],
-    polyolPerWater: [of('glycerol', 'sorbitol'), of('water')],
+    polyolPerWater: [of(...POLYOLS), of('water')],
   } as const;
   const each = new Decimal('0.005').times(Object.keys(finished).length).plus('0.0013');
   return (Object.keys(parts) as (keyof typeof parts)[]).map((result): CheckValue => {

@@ -12,6 +12,7 @@ import { saponificationValueUnits, type SaponificationValueUnit } from './saponi
 import { spiritStrengthUnits, type SpiritStrengthUnit } from './spiritStrength.js';
 import { chainLengthUnits, unsaturationUnits, type ChainLengthUnit, type UnsaturationUnit } from './structure.js';
 import { temperatureUnits, type TemperatureUnit } from './temperature.js';
+import { temperatureDifferenceUnits, type TemperatureDifferenceUnit } from './temperatureDifference.js';
 import { timeUnits, type TimeUnit } from './time.js';
 import { titrantUnits, type TitrantUnit } from './titrant.js';
 import { volumeUnits, type VolumeUnit } from './volume.js';
@@ -22,6 +23,7 @@ export interface UnitsByKind {
   readonly mass: MassUnit;
   readonly volume: VolumeUnit;
   readonly temperature: TemperatureUnit;
+  readonly temperatureDifference: TemperatureDifferenceUnit;
   readonly time: TimeUnit;
   readonly amount: AmountUnit;
   readonly energy: EnergyUnit;
@@ -45,6 +47,7 @@ export function unitsByKind(): { readonly [K in keyof UnitsByKind]: Units<UnitsB
     mass: massUnits,
     volume: volumeUnits,
     temperature: temperatureUnits,
+    temperatureDifference: temperatureDifferenceUnits,
     time: timeUnits,
     amount: amountUnits,
     energy: energyUnits,
