@@ -1,5 +1,6 @@
 /** The live page: reads the form, asks the library, writes what it says. Built into `docs/site/live` by `npm run docs`. */
 import { fats } from 'laurate';
+import { draw } from './draw.js';
 import { answerTo, type Entry, type Shown } from './plan.js';
 
 /** The element of a name in the page, of the kind it must be. */
@@ -86,7 +87,7 @@ function entry(): Entry {
   };
 }
 
-function write({ weigh, spread, cautions, notes, sources }: Shown): void {
+function write({ weigh, spread, cautions, notes, sources, charts }: Shown): void {
   const items = (texts: readonly string[]) => texts.map((textContent) => made('li', { textContent }));
   byId('cautions', HTMLElement).replaceChildren(...items(cautions));
   byId('weigh', HTMLElement).replaceChildren(
@@ -107,6 +108,7 @@ function write({ weigh, spread, cautions, notes, sources }: Shown): void {
   );
   byId('notes', HTMLElement).replaceChildren(...items(notes));
   byId('sources', HTMLElement).replaceChildren(...items(sources));
+  draw(byId('charts', HTMLElement), charts);
 }
 
 /** The field a refusal is of: the one whose path is the longest beginning of the path refused. */

@@ -3,15 +3,19 @@
  * page can say the same of the same input.
  */
 import {
+  compositionFrom,
   fat,
   isCalculationError,
   planLye,
+  soapFromLye,
   sources,
   type Decimal,
   type Estimate,
   type LyePlan,
+  type Mass,
   type PlanLyeInput,
 } from 'laurate';
+import { compositionChartOf, lotVariationChartOf, type Chart } from 'laurate/reports';
 
 /** The form as it is filled in; figures as they were typed. */
 export interface Entry {
@@ -39,6 +43,7 @@ export interface Shown {
   readonly cautions: readonly string[];
   readonly notes: readonly string[];
   readonly sources: readonly string[];
+  readonly charts: readonly Chart[];
 }
 
 /** What the library refused: the field, and why in words. */
@@ -47,10 +52,15 @@ export interface Refused {
   readonly text: string;
 }
 
+type Source = Pick<Entry, 'state' | 'hydroxide'>;
+function sourceOf({ state, hydroxide: percent }: Source) {
+  const hydroxide = { percent };
+  return state === 'solution' ? { solution: { hydroxide } } : { solid: { hydroxide } };
+}
+
 /** The input of `planLye` that a form stands for. */
 export function inputOf(entry: Entry): PlanLyeInput {
-  const hydroxide = { percent: entry.hydroxide };
-  const source = entry.state === 'solution' ? { solution: { hydroxide } } : { solid: { hydroxide } };
+  const source = sourceOf(entry);
   return {
     fats: entry.fats.map(({ fat: name, grams }) => ({ fat: fat(name), mass: { g: grams } })),
     alkali: entry.alkali === 'naoh' ? { naoh: source } : { koh: source },
@@ -78,10 +88,20 @@ const ALKALI = {
   koh: { solution: 'potassium hydroxide lye', solid: 'potassium hydroxide, solid' },
 } as const;
 
+/** The charts of a plan: what lots do to it, and what is in the pot when lye and fats have reacted. */
+function chartsOf(plan: LyePlan, { alkali, ...source }: Pick<Entry, 'alkali'> & Source): readonly Chart[] {
+  const { [alkali]: mass, water } = weighed(plan);
+  if (mass === undefined || water === undefined) return [];
+  const soap = soapFromLye({ fats: plan.given.fats, lye: [{ alkali, mass, ...sourceOf(source) }], water });
+  return [lotVariationChartOf(plan), compositionChartOf(compositionFrom({ soap, additions: [] }))];
+}
+
+const weighed = ({ weigh }: LyePlan): Partial<Record<string, Mass>> => weigh;
+
 /** The plan of a form as the page shows it. */
-export function shownOf(plan: LyePlan, { alkali, state }: Pick<Entry, 'alkali' | 'state'>): Shown {
-  const { naoh, koh, water } = plan.weigh as Partial<Record<string, { readonly g: Decimal }>>;
-  const grams = (id: string, label: string, mass: { readonly g: Decimal } | undefined) =>
+export function shownOf(plan: LyePlan, { alkali, state, hydroxide }: Pick<Entry, 'alkali'> & Source): Shown {
+  const { naoh, koh, water } = weighed(plan);
+  const grams = (id: string, label: string, mass: Mass | undefined) =>
     mass === undefined ? [] : [{ id, label, text: `${mass.g.toFixed()} g` }];
   const percents = (id: string, label: string, estimate: Estimate<{ readonly percent: Decimal }>): SpreadRow => {
     const { low, likely, high } = estimate;
@@ -110,6 +130,7 @@ export function shownOf(plan: LyePlan, { alkali, state }: Pick<Entry, 'alkali' |
     cautions: plan.cautions.map(({ text }) => text),
     notes: plan.notes.map(({ text }) => text),
     sources: sources(plan.basis).map(({ title, edition }) => `${title}; ${edition}`),
+    charts: chartsOf(plan, { alkali, state, hydroxide }),
   };
 }
 

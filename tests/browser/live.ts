@@ -8,6 +8,7 @@ import { existsSync } from 'node:fs';
 import { after, before, describe, it } from 'node:test';
 import { planLye } from 'laurate';
 import { chromium, type Browser, type Page } from 'playwright-core';
+import type { Chart } from 'laurate/reports';
 import { inputOf, shownOf, type Entry } from '../../docs/live/plan.js';
 import { served } from './site.js';
 
@@ -33,6 +34,14 @@ const OPENED: Entry = {
   strength: '33',
   scaleStep: '1',
 };
+
+/** Every text a chart says beside its marks. */
+const labelsOf = (chart: Chart): readonly string[] =>
+  chart.concat.flatMap(({ layer }) =>
+    layer.flatMap(({ mark, data, encoding }) =>
+      mark.type === 'text' ? data.values.map((row) => String(row[encoding.text?.field ?? ''])) : [],
+    ),
+  );
 
 describe('the live page', { skip }, () => {
   let browser: Browser;
@@ -88,6 +97,24 @@ describe('the live page', { skip }, () => {
     assert.deepEqual(await texts('#notes li'), shown.notes);
     assert.deepEqual(await texts('#sources li'), shown.sources);
     assert.deepEqual(await texts('.error:not(:empty)'), []);
+    await page.locator('#charts[aria-busy="false"]').waitFor();
+    const drawn = await page.locator('#charts > div').evaluateAll((figures) =>
+      figures.map((figure) => ({
+        label: figure.getAttribute('aria-label'),
+        texts: [...figure.querySelectorAll('text')].map(({ textContent }) => textContent),
+      })),
+    );
+    assert.deepEqual(
+      drawn.map(({ label }) => label),
+      shown.charts.map(({ description }) => description),
+    );
+    for (const [at, chart] of shown.charts.entries()) {
+      assert.ok(labelsOf(chart).length > 0);
+      assert.deepEqual(
+        labelsOf(chart).filter((label) => drawn[at]?.texts.includes(label) !== true),
+        [],
+      );
+    }
   }
 
   it('opens with the plan of its first figures', async () => {
@@ -98,13 +125,13 @@ describe('the live page', { skip }, () => {
   });
 
   it('follows every field', async () => {
-    await page.getByLabel('Superfat', { exact: false }).fill('5.5');
+    await page.getByRole('textbox', { name: 'Superfat' }).fill('5.5');
     await agrees({ ...OPENED, superfat: '5.5' });
-    await page.getByLabel('Strength of the lye for the pot', { exact: false }).fill('30');
-    await page.getByLabel('The scale shows steps of', { exact: false }).fill('0.1');
+    await page.getByRole('textbox', { name: 'Strength of the lye for the pot' }).fill('30');
+    await page.getByRole('textbox', { name: 'The scale shows steps of' }).fill('0.1');
     await page.getByLabel('Alkali', { exact: true }).selectOption('koh');
     await page.getByLabel('It is').selectOption('solid');
-    await page.getByLabel('Hydroxide in it', { exact: false }).fill('90');
+    await page.getByRole('textbox', { name: 'Hydroxide in it' }).fill('90');
     const potash = { alkali: 'koh', state: 'solid', hydroxide: '90', superfat: '5.5', strength: '30' } as const;
     await agrees({ ...OPENED, ...potash, scaleStep: '0.1' });
 
@@ -120,7 +147,7 @@ describe('the live page', { skip }, () => {
 
   it('says what the library refuses, beside its field, and goes on when it is mended', async () => {
     await page.reload();
-    const superfat = page.getByLabel('Superfat', { exact: false });
+    const superfat = page.getByRole('textbox', { name: 'Superfat' });
     await superfat.fill('1,5');
     assert.equal(
       await page.locator('#superfat-error').textContent(),
