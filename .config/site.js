@@ -1,5 +1,5 @@
 // Completes docs/site after TypeDoc: builds the live page from the built package, then checks every link of every page.
-import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -9,6 +9,8 @@ const site = join(root, 'docs/site');
 
 mkdirSync(join(site, 'live'), { recursive: true });
 copyFileSync(join(root, 'docs/live/live.html'), join(site, 'live/index.html'));
+// TypeDoc's copy of the source, to which the plugin has left no link
+rmSync(join(site, 'media/live.html'), { force: true });
 const { metafile } = await build({
   // `laurate` is resolved by the package's own exports, to what is packed.
   entryPoints: [join(root, 'docs/live/live.ts')],
