@@ -141,6 +141,6 @@ export function answerTo(entry: Entry): { readonly shown: Shown } | { readonly r
   } catch (error) {
     if (!isCalculationError(error)) throw error;
     const { path, expected, received } = error;
-    return { refused: { path, text: `Expected ${expected}; this is ${received === '' ? 'empty' : received}.` } };
+    return { refused: { path, text: `Expected ${expected}; this is ${received}.` } };
   }
 }

@@ -221,6 +221,12 @@ describe('the live page', { skip }, () => {
     await page.locator('#tsd-search-trigger').click();
     await page.locator('#tsd-search-input').fill('naohFromKoh');
     await page.locator('#tsd-search-results').getByText('naohFromKoh').first().waitFor();
+    await page.locator('#tsd-search-input').fill('Glossary');
+    await page.locator('#tsd-search-results').getByText('Glossary').first().waitFor();
+    await page.goto(`${site.url}/documents/Start_here.html`);
+    await page.getByRole('link', { name: 'the live page' }).click();
+    await page.waitForURL('**/live/index.html');
+    await page.goBack();
     await picture('site');
   });
 });
