@@ -38,7 +38,8 @@ export function chartFrom({ title, shows, legend, description, panels, columns }
     background: WHITE,
     padding: 16,
     title: {
-      text: title === undefined ? [shows] : [title, shows],
+      // the colon also keeps a title such as `constructor` from being taken for a word of the drawing library
+      text: title === undefined ? [shows] : [`${title}:`, shows],
       subtitle: legend.flatMap((line) => linesOf(line, LONGEST_LINE)),
       anchor: 'start',
       fontSize: 16,

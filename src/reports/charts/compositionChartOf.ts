@@ -55,7 +55,7 @@ const NAMES: Readonly<Record<ComponentName, string>> = {
  * });
  * const chart = compositionChartOf(compositionFrom({ soap, additions: [] }));
  * const [panel] = chart.concat;
- * panel?.layer[0]?.data.values[0]?.['label']; // => '74.7 % (74.1 to 75.8)'
+ * panel?.layer[0]?.data.values[0]?.['label']; // => '74.8 % (70.8 to 76.6)'
  * ```
  */
 export function compositionChartOf(composition: MadeComposition, options: ChartOptions = {}): Chart {

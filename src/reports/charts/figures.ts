@@ -27,7 +27,7 @@ export function interval({ low, likely, high }: Estimate<Decimal>, decimals: num
 /** An estimate in words: `38.0 % (37.3 to 39.1)`. */
 export function inWords(estimate: Estimate<Decimal>, decimals: number, unit = ''): string {
   const { low, likely, high } = interval(estimate, decimals);
-  const text = (value: number): string => value.toFixed(decimals);
+  const text = (value: number): string => value.toFixed(decimals).replace('-', '−');
   const range = estimate.low.lt(estimate.high) ? ` (${text(low)} to ${text(high)})` : '';
   return `${text(likely)}${unit}${range}`;
 }

@@ -40,7 +40,7 @@ const HOW_SURE = { read: '', memory: ', recalled', 'common-practice': ', common 
  * const chart = lotVariationChartOf(plan, { limit: 'toilet-soap-is-2888' });
  * const [superfat, freeCaustic] = chart.concat;
  * superfat?.layer.at(-1)?.data.values.map((row) => row['name']); // => ['all together', 'Coconut oil', 'assay of the alkali']
- * freeCaustic?.layer.at(-1)?.data.values[0]?.['label']; // => '0.000 (0.000 to 0.421)'
+ * freeCaustic?.layer.at(-1)?.data.values[0]?.['label']; // => '0.000 % (0.000 to 0.196)'
  * ```
  */
 export function lotVariationChartOf(result: Balanced, options: LotVariationChartOptions = {}): Chart {
@@ -61,7 +61,7 @@ export function lotVariationChartOf(result: Balanced, options: LotVariationChart
     legend: [
       'Diamond: likely. Line: from the lowest to the highest that lawful or certified lots and stated assays allow.',
       'Below all together: each by itself, the others at their likely value, the widest first.',
-      ...(freeCaustic.high.gt(0) ? [`Some lots leave caustic. ${TEST_BEFORE_SKIN.text}`] : [TEST_BEFORE_SKIN.text]),
+      `${leavesCaustic(freeCaustic)}${TEST_BEFORE_SKIN.text}`,
     ],
     description: `Superfat ${superfat.label}. ${heading}: ${caustic.label} NaOH of the batch. ${TEST_BEFORE_SKIN.text}`,
     panels: [
@@ -80,6 +80,11 @@ export function lotVariationChartOf(result: Balanced, options: LotVariationChart
     ],
     columns: 1,
   });
+}
+
+function leavesCaustic({ low, high }: Estimate<Decimal>): string {
+  if (low.gt(0)) return 'Every lot leaves caustic, which burns skin. ';
+  return high.gt(0) ? 'Some lots leave caustic, which burns skin. ' : '';
 }
 
 /** Compared unrounded. */
