@@ -126,7 +126,7 @@ function mark(path?: string, text = ''): void {
   for (const error of form.querySelectorAll('.error')) error.textContent = '';
   if (path === undefined) return;
   const field = fieldAt(path);
-  field?.setAttribute('aria-invalid', 'true');
+  if (field instanceof HTMLInputElement) field.setAttribute('aria-invalid', 'true');
   byId(field?.getAttribute('aria-describedby') ?? 'fats-error', HTMLElement).textContent = text;
 }
 
