@@ -66,6 +66,16 @@ export default defineConfig(
     },
   },
   {
+    files: ['tests/browser/**/*.ts'],
+    rules: {
+      // The runner of node:test waits for them itself.
+      '@typescript-eslint/no-floating-promises': [
+        'error',
+        { allowForKnownSafeCalls: [{ from: 'package', name: ['describe', 'it'], package: 'node:test' }] },
+      ],
+    },
+  },
+  {
     files: ['src/**/*.ts'],
     plugins: { tsdoc },
     rules: {
