@@ -3,26 +3,10 @@
  *
  * A chart is plain JSON: any library that knows Vega-Lite draws it. `npm run figures` writes these to docs/figures.
  */
-import { compositionFrom, placeAmongPublished, soapFromLye } from 'laurate';
 import { compositionChartOf, lotVariationChartOf, placeChartOf, temperatureChartOf, type Chart } from 'laurate/reports';
-import { fats, plan, stock } from './harbour-batch.js';
+import { batch } from './harbour-batch.js';
 
 const title = 'Harbour workshop (invented)';
-
-const soap = soapFromLye({
-  fats,
-  lye: [{ alkali: 'naoh', mass: plan.weigh.naoh, solution: { hydroxide: stock } }],
-  water: plan.weigh.water,
-});
-const composition = compositionFrom({
-  soap,
-  additions: [
-    { solvent: 'propylene-glycol', mass: { g: 330 }, assay: { percent: '99.5' } },
-    { solvent: 'glycerol', mass: { g: 260 }, assay: { percent: '99.5' } },
-    { solvent: 'sorbitol', mass: { g: 520 }, assay: { percent: 70 } },
-  ],
-  evaporated: { g: 40 },
-});
 
 const log = [
   ['saponification', 0, 54],
@@ -42,8 +26,8 @@ const readings = log.map(([stage, minutes, celsius]) => ({ stage, time: { minute
 
 /** Each figure by the name of its file. */
 export const figures: Readonly<Record<string, Chart>> = {
-  composition: compositionChartOf(composition, { title }),
-  'lot-variation': lotVariationChartOf(plan, { title, limit: 'toilet-soap-is-2888' }),
-  place: placeChartOf(placeAmongPublished({ composition }), { title }),
+  composition: compositionChartOf(batch.composition, { title }),
+  'lot-variation': lotVariationChartOf(batch, { title, limit: 'toilet-soap-is-2888' }),
+  place: placeChartOf(batch.place, { title }),
   temperatures: temperatureChartOf({ readings }, { title }),
 };

@@ -1,7 +1,7 @@
 import type { Batch } from 'laurate/recipe';
-import type { compositionFrom, placeAmongPublished, planLye, soapFromLye, superfatFromLye} from 'laurate';
+import type { compositionFrom, placeAmongPublished, planLye, soapFromLye, superfatFromLye } from 'laurate';
 import { toJson } from 'laurate';
-import type { placeChartOf, temperatureChartOf} from 'laurate/reports';
+import type { placeChartOf, temperatureChartOf } from 'laurate/reports';
 import { compositionChartOf, lotVariationChartOf, type Chart } from 'laurate/reports';
 import type { TopLevelSpec } from 'vega-lite';
 import { describe, expectTypeOf, it } from 'vitest';
