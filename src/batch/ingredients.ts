@@ -27,9 +27,10 @@ export function ingredientsOf({ fats, lye, water, additions }: WeighedRecipe): r
   ];
 }
 
-/** Whether an ingredient is called so; capitals and punctuation do not matter. */
+/** Whether an ingredient is called so; capitals and punctuation do not matter, where there are letters to go by. */
 export function isCalled({ names }: Ingredient, called: string): boolean {
-  return names.some((name) => lettersOf(name) === lettersOf(called));
+  const letters = lettersOf(called);
+  return names.some((name) => name === called || (letters !== '' && lettersOf(name) === letters));
 }
 
 /**

@@ -6,18 +6,23 @@ import type { Sheet } from './sheetBatch.js';
 const PRACTICE =
   'The order of the work and the windows of temperature are common practice of the route without spirit; they have no source.';
 
-const RISE = 'How far the pot rises is an estimate: no measured heat of a fat is on file.';
+const REST =
+  'How far the pot rises is an estimate: no measured heat of a fat is on file. What that and the place among formulas rest on is told by the notes and sources of the plan itself.';
 
-/** What the figures rest on: assumptions, then publications, then what they are not. */
+/** What weights and volumes rest on: assumptions, then publications, then what they are not. */
 export function evidence({ batch, cautions }: Sheet): readonly string[] {
-  const { notes, basis, edition, heat, place } = batch;
-  const cited = [...new Set(sources([...basis, ...heat.reaction.basis]).map(({ title }) => escaped(title)))];
+  const { composition, volume, heat, order, edition, place } = batch;
+  const notes = [...composition.notes, ...heat.notes, ...volume.notes];
+  // the hold times that the page prints are of these
+  const holds = order.filter(({ id }) => id === 'finish-saponification').flatMap((step) => step.holds);
+  const basis = [...new Set([...composition.basis, ...volume.basis, ...holds.map(({ source }) => source)])];
+  const cited = [...new Set(sources(basis).map(({ title }) => escaped(title)))];
   return [
     '## What it rests on',
     '',
     `**Among published formulas:** ${escaped(place.precedent.text)}`,
     '',
-    `**Assumed:** ${[PRACTICE, RISE, ...[...heat.notes, ...notes].map(({ text }) => escaped(text))].join(' ')}`,
+    `**Assumed:** ${[PRACTICE, ...notes.map(({ text }) => escaped(text)), REST].join(' ')}`,
     '',
     `**Sources:** ${cited.join('; ')}. Figures of edition ${escaped(edition)}.`,
     '',
