@@ -27,6 +27,7 @@ export type { SolventId } from '../composition/index.js';
 export {
   readRecipe,
   type AdditionAmount,
+  type AdditionClaims,
   type FatClaims,
   type LyeWithoutAssay,
   type ReadRecipe,
@@ -39,4 +40,5 @@ export {
   type RecipeLye,
   type RecipeStage,
   type RecipeTemperature,
+  type ShareClaims,
 } from '../recipe/index.js';

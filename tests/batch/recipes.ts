@@ -4,12 +4,12 @@ import { fatFromCertificate, fats as listings, type LyeTarget } from 'laurate';
 import type { LyeToPlan, Recipe, RecipeAddition, RecipeToPlan } from 'laurate/recipe';
 
 // Round values, so that sums can be made by hand: exact, without free acid in the oil, nothing unsaponifiable.
-export const oil = fatFromCertificate({
+const oil = fatFromCertificate({
   name: 'Oil of the sums',
   kind: 'triglyceride',
   saponificationValue: { mgKohPerG: 256 },
 });
-export const acid = fatFromCertificate({
+const acid = fatFromCertificate({
   name: 'Acid of the sums',
   kind: 'free-fatty-acid',
   saponificationValue: { mgKohPerG: 200 },

@@ -47,7 +47,7 @@ export interface SizedAddition {
 }
 
 /** More additions by volume than this are not taken at all ends of what they may weigh. */
-export const MOST_BY_VOLUME = 3;
+const MOST_BY_VOLUME = 3;
 
 /** What a pot is made of over its lots, assays, volumes and last digits; undefined where it cannot be worked out. */
 export function partPoints(pot: Pot): Points<PartValues> | undefined {
