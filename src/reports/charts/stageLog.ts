@@ -104,6 +104,6 @@ function limitsOf(stage: WorkStage): readonly DrawnLimit[] {
         label: `${is}: at ${side === 'to' ? 'most' : 'least'} ${String(degrees(celsius))} °C`,
         is,
       });
-      return [...(from ? [limit(from.celsius, 'from')] : []), ...(to ? [limit(to.celsius, 'to')] : [])];
+      return [...(from ? [limit(from.celsius, 'from')] : []), limit(to.celsius, 'to')];
     });
 }
