@@ -61,7 +61,7 @@ describe('an import of the built package', () => {
 
   it.each([
     ['index', ['decimal.js', 'leven']],
-    ['reports', ['decimal.js', 'leven']],
+    ['reports', ['decimal.js', 'leven', 'valibot']],
     ['recipe', ['decimal.js', 'leven', 'valibot']],
     ['audit', ['decimal.js', 'leven', 'valibot']],
   ])('of %s loads the packages %j', async (entry, packages) => {
