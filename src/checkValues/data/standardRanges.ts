@@ -11,7 +11,7 @@ const SLUGS = {
 } as const;
 
 /** A published range of one value. */
-interface Limits {
+export interface Limits {
   readonly of: keyof typeof SLUGS;
   readonly low: string | null;
   readonly high: string | null;
@@ -44,7 +44,7 @@ function checksOf(listing: FatListing): readonly CheckValue[] {
   const { cells } = publishedRecordOf(id);
   const profile = profileIn(cells);
   if (kind === 'rosin' || profile === undefined) return [];
-  const limits = [...cells.flatMap(limitsIn), ...(FURTHER[id] ?? [])];
+  const limits = publishedLimitsOf(id);
   const about = (of: Limits['of']): readonly CheckValue[] =>
     limits.filter((each) => each.of === of).map((each, index) => rangeCheck(listing, index, each, { kind, profile }));
   return [
@@ -52,6 +52,11 @@ function checksOf(listing: FatListing): readonly CheckValue[] {
     ...(kind === 'free-fatty-acid' ? about('acidValue') : []),
     ...(cells.some(isUnsaturated) ? about('iodineValue') : []),
   ];
+}
+
+/** Every published range of the values of a fat. */
+export function publishedLimitsOf(id: string): readonly Limits[] {
+  return [...publishedRecordOf(id).cells.flatMap(limitsIn), ...(FURTHER[id] ?? [])];
 }
 
 function isShare({ unit }: PublishedCell): boolean {
