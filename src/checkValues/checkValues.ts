@@ -13,6 +13,7 @@ import { oxideColumnChecks } from './data/oxideColumn.js';
 import { printedCompositionChecks } from './data/printedCompositions.js';
 import { printedRecipeChecks } from './data/printedRecipes.js';
 import { processHeatChecks } from './data/processHeats.js';
+import { profileBoundsChecks } from './data/profileBounds.js';
 import { quantityChecks } from './data/quantities.js';
 import { sampledFatChecks } from './data/sampledFats.js';
 import { saponificationChecks } from './data/saponification.js';
@@ -41,6 +42,7 @@ export function checkValues(): readonly CheckValue[] {
     ...handbookFatChecks,
     ...sampledFatChecks(),
     ...standardRangeChecks(),
+    ...profileBoundsChecks(),
     ...foodTableChecks(),
     ...hydrometerChecks(),
     ...lyeChecks,

@@ -15,6 +15,7 @@ import { oxideColumnChecks } from '../../src/checkValues/data/oxideColumn.js';
 import { printedCompositionChecks } from '../../src/checkValues/data/printedCompositions.js';
 import { printedRecipeChecks } from '../../src/checkValues/data/printedRecipes.js';
 import { processHeatChecks } from '../../src/checkValues/data/processHeats.js';
+import { profileBoundsChecks } from '../../src/checkValues/data/profileBounds.js';
 import { quantityChecks } from '../../src/checkValues/data/quantities.js';
 import { sampledFatChecks } from '../../src/checkValues/data/sampledFats.js';
 import { saponificationChecks } from '../../src/checkValues/data/saponification.js';
@@ -31,6 +32,7 @@ describe('the rows', () => {
       handbookFats: handbookFatChecks.length,
       sampledFats: sampledFatChecks().length,
       standardRanges: standardRangeChecks().length,
+      profileBounds: profileBoundsChecks().length,
       foodTables: foodTableChecks().length,
       hydrometer: hydrometerChecks().length,
       lye: lyeChecks.length,
@@ -53,6 +55,7 @@ describe('the rows', () => {
       handbookFats: 35,
       sampledFats: 85,
       standardRanges: 133,
+      profileBounds: 97,
       foodTables: 88,
       hydrometer: 348,
       lye: 9,
