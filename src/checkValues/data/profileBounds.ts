@@ -137,7 +137,7 @@ function rowOf([fat, low, high]: Box, slug: string, [used, ours]: readonly [stri
   const listing = fats.find(({ id }) => id === fat);
   const published = publishedProfileOf(fat);
   if (listing === undefined || listing.kind === 'rosin' || published === undefined) throw new Error(fat);
-  const ofWeights = new Decimal(used).div(ours).minus(1).abs().times(high).toDecimalPlaces(5, Decimal.ROUND_UP);
+  const ofWeights = new Decimal(used).minus(ours).abs().times(high).div(ours).toDecimalPlaces(5, Decimal.ROUND_UP);
   return {
     id: `${fat}-${slug}-bounds`,
     inputs: { kind: listing.kind, profile: published.profile },
