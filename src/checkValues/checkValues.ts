@@ -2,15 +2,18 @@ import type { CheckValue } from './checkValue.js';
 import { auditChecks } from './data/audits.js';
 import { chemistryChecks } from './data/chemistry.js';
 import { fattyMatterChecks } from './data/fattyMatter.js';
+import { foodTableChecks } from './data/foodTables.js';
 import { freeAlkaliChecks } from './data/freeAlkali.js';
 import { handbookFatChecks } from './data/handbookFats.js';
 import { hydrometerChecks } from './data/hydrometer.js';
 import { lyeChecks } from './data/lye.js';
 import { lyeBenchChecks } from './data/lyeBench.js';
 import { lyeDensityChecks } from './data/lyeDensities.js';
+import { oxideColumnChecks } from './data/oxideColumn.js';
 import { printedCompositionChecks } from './data/printedCompositions.js';
 import { printedRecipeChecks } from './data/printedRecipes.js';
 import { processHeatChecks } from './data/processHeats.js';
+import { profileBoundsChecks } from './data/profileBounds.js';
 import { quantityChecks } from './data/quantities.js';
 import { sampledFatChecks } from './data/sampledFats.js';
 import { saponificationChecks } from './data/saponification.js';
@@ -39,8 +42,11 @@ export function checkValues(): readonly CheckValue[] {
     ...handbookFatChecks,
     ...sampledFatChecks(),
     ...standardRangeChecks(),
+    ...profileBoundsChecks(),
+    ...foodTableChecks(),
     ...hydrometerChecks(),
     ...lyeChecks,
+    ...oxideColumnChecks(),
     ...lyeDensityChecks(),
     ...lyeBenchChecks(),
     ...saponificationChecks,

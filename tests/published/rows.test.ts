@@ -4,15 +4,18 @@ import { checkValues, knownDisagreements } from 'laurate/check-values';
 import { auditChecks } from '../../src/checkValues/data/audits.js';
 import { chemistryChecks } from '../../src/checkValues/data/chemistry.js';
 import { fattyMatterChecks } from '../../src/checkValues/data/fattyMatter.js';
+import { foodTableChecks } from '../../src/checkValues/data/foodTables.js';
 import { freeAlkaliChecks } from '../../src/checkValues/data/freeAlkali.js';
 import { handbookFatChecks } from '../../src/checkValues/data/handbookFats.js';
 import { hydrometerChecks } from '../../src/checkValues/data/hydrometer.js';
 import { lyeChecks } from '../../src/checkValues/data/lye.js';
 import { lyeBenchChecks } from '../../src/checkValues/data/lyeBench.js';
 import { lyeDensityChecks } from '../../src/checkValues/data/lyeDensities.js';
+import { oxideColumnChecks } from '../../src/checkValues/data/oxideColumn.js';
 import { printedCompositionChecks } from '../../src/checkValues/data/printedCompositions.js';
 import { printedRecipeChecks } from '../../src/checkValues/data/printedRecipes.js';
 import { processHeatChecks } from '../../src/checkValues/data/processHeats.js';
+import { profileBoundsChecks } from '../../src/checkValues/data/profileBounds.js';
 import { quantityChecks } from '../../src/checkValues/data/quantities.js';
 import { sampledFatChecks } from '../../src/checkValues/data/sampledFats.js';
 import { saponificationChecks } from '../../src/checkValues/data/saponification.js';
@@ -29,8 +32,11 @@ describe('the rows', () => {
       handbookFats: handbookFatChecks.length,
       sampledFats: sampledFatChecks().length,
       standardRanges: standardRangeChecks().length,
+      profileBounds: profileBoundsChecks().length,
+      foodTables: foodTableChecks().length,
       hydrometer: hydrometerChecks().length,
       lye: lyeChecks.length,
+      oxideColumn: oxideColumnChecks().length,
       lyeDensities: lyeDensityChecks().length,
       lyeBench: lyeBenchChecks().length,
       saponification: saponificationChecks.length,
@@ -49,8 +55,11 @@ describe('the rows', () => {
       handbookFats: 35,
       sampledFats: 85,
       standardRanges: 133,
+      profileBounds: 97,
+      foodTables: 88,
       hydrometer: 348,
       lye: 9,
+      oxideColumn: 63,
       lyeDensities: 224,
       lyeBench: 31,
       saponification: 47,

@@ -165,6 +165,10 @@ const BOUND_CAUSES: readonly (readonly [RegExp, (row: Bounds, ...found: string[]
         fraction(used).div(fraction(ours)).minus(1),
       ),
   ],
+  [
+    /^([\d.]+) for ([\d.]+) g\/mol$/,
+    ({ expectedBounds: [, high] }, used, ours) => fraction(used).div(fraction(ours)).minus(1).times(high),
+  ],
   [/^point beyond which a difference is explained$/, () => new Decimal(1)],
 ];
 

@@ -6,7 +6,7 @@ const TIME = '0.29 two tables of the time apart, 8.97 and 8.68';
 const THEN = '8.68 is worked back from a table of 1922; temperature not printed, 60 °F taken.';
 
 /** Strength of soda lye by degrees Twaddell, in a table of 1908. */
-const SODA_1908: readonly (readonly [twaddell: string, naoh: string])[] = [
+export const SODA_1908: readonly (readonly [twaddell: string, naoh: string])[] = [
   ['2', '0.957'],
   ['3', '1.436'],
   ['5', '2.365'],

@@ -11,7 +11,7 @@ const SLUGS = {
 } as const;
 
 /** A published range of one value. */
-interface Limits {
+export interface Limits {
   readonly of: keyof typeof SLUGS;
   readonly low: string | null;
   readonly high: string | null;
@@ -42,9 +42,10 @@ export function standardRangeChecks(): readonly CheckValue[] {
 function checksOf(listing: FatListing): readonly CheckValue[] {
   const { id, kind } = listing;
   const { cells } = publishedRecordOf(id);
-  const profile = profileIn(cells);
-  if (kind === 'rosin' || profile === undefined) return [];
-  const limits = [...cells.flatMap(limitsIn), ...(FURTHER[id] ?? [])];
+  const published = publishedProfileOf(id);
+  if (kind === 'rosin' || published === undefined) return [];
+  const { profile } = published;
+  const limits = publishedLimitsOf(id);
   const about = (of: Limits['of']): readonly CheckValue[] =>
     limits.filter((each) => each.of === of).map((each, index) => rangeCheck(listing, index, each, { kind, profile }));
   return [
@@ -52,6 +53,11 @@ function checksOf(listing: FatListing): readonly CheckValue[] {
     ...(kind === 'free-fatty-acid' ? about('acidValue') : []),
     ...(cells.some(isUnsaturated) ? about('iodineValue') : []),
   ];
+}
+
+/** Every published range of the values of a fat. */
+export function publishedLimitsOf(id: string): readonly Limits[] {
+  return [...publishedRecordOf(id).cells.flatMap(limitsIn), ...(FURTHER[id] ?? [])];
 }
 
 function isShare({ unit }: PublishedCell): boolean {
@@ -64,10 +70,13 @@ function isUnsaturated(cell: PublishedCell): boolean {
 
 type Profile = SaponificationValueFromProfileInput['profile'];
 
-function profileIn(cells: readonly PublishedCell[]): Profile | undefined {
-  const shares = cells.filter(isShare);
-  if (shares.length === 0) return undefined;
-  return Object.fromEntries(shares.map(({ of, low, high }) => [of, { low: text(low), high: text(high) }]));
+/** The published limits of the fatty acids of a fat, and the publication of the first of them. */
+export function publishedProfileOf(id: string): { readonly profile: Profile; readonly source: SourceId } | undefined {
+  const shares = publishedRecordOf(id).cells.filter(isShare);
+  const [first] = shares;
+  if (first === undefined) return undefined;
+  const profile = Object.fromEntries(shares.map(({ of, low, high }) => [of, { low: text(low), high: text(high) }]));
+  return { profile, source: first.source };
 }
 
 function limitsIn({ of, low, high, source, obtained }: PublishedCell): readonly Limits[] {

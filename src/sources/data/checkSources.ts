@@ -12,6 +12,24 @@ export const checkSources = () =>
       authors: 'M. S. Silberberg',
       edition: '5th edition (author and year recalled)',
     },
+    'usda-sr26-2013': {
+      title: 'National Nutrient Database for Standard Reference',
+      authors: 'United States Department of Agriculture, Agricultural Research Service',
+      edition: 'Release 26, 2013',
+      where: 'fats and oils',
+    },
+    'ifct-2017': {
+      title: 'Indian Food Composition Tables',
+      authors: 'T. Longvah et al., National Institute of Nutrition, Hyderabad',
+      edition: '2017',
+      where: 'group T, edible oils and fats',
+    },
+    'taco-2011': {
+      title: 'Tabela Brasileira de Composição de Alimentos',
+      authors: 'University of Campinas',
+      edition: '4th edition, 2011 (edition recalled)',
+      where: 'group of oils and fats',
+    },
     'ryan-1984': {
       title: 'The effects of vegetable oil properties on injection and combustion in two different diesel engines',
       authors: 'T. W. Ryan, L. G. Dodge, T. J. Callahan',
