@@ -39,6 +39,7 @@ export type FindingCode =
   | 'temperature-too-cold'
   | 'spirit-boils'
   | 'acid-not-counted'
+  | 'alkali-not-counted'
   | 'unreadable'
   | 'assay-missing'
   | 'not-judged';

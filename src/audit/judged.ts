@@ -3,6 +3,7 @@ import type { AlkaliContent } from '../quantities/index.js';
 import type { RecipeParts } from '../recipe/readParts.js';
 import { acidFindings } from './checks/acids.js';
 import { additionShareFindings } from './checks/additionShares.js';
+import { alkaliFindings } from './checks/alkalis.js';
 import { causticClaimFinding } from './checks/causticClaim.js';
 import { slipsOfCharge } from './checks/chargeDiagnosis.js';
 import { fatLeftFinding } from './checks/fatLeft.js';
@@ -68,5 +69,6 @@ export function judged(
     claimed.ph !== undefined && phFinding(pot, claimed.ph),
     ...temperatureFindings(pot, parts),
     ...acidFindings(pot),
+    ...alkaliFindings(pot),
   ].flatMap((finding) => (finding === undefined || finding === false ? [] : [finding]));
 }

@@ -1,4 +1,4 @@
-import { frozen, isCalculationError, type Remark, type Steps } from '../numbers/index.js';
+import { frozen, isCalculationError, type CalculationError, type Remark, type Steps } from '../numbers/index.js';
 import {
   potHeatFromReactionSteps,
   stagedLyeSteps,
@@ -25,10 +25,11 @@ const START_IS_ASSUMED: Remark = /* @__PURE__ */ frozen({
   text: 'How hot the pot gets is reckoned from fats of 50 °C and a lye of 25 °C, an assumption. State what your thermometer shows.',
 });
 
-function notParted(expected: string): Remark {
+function notParted({ path, expected }: CalculationError): Remark {
+  const wanted = path === 'scaleStep' ? `the scale needs ${expected}` : `the pot would have to start ${expected}`;
   return frozen({
     code: 'lye-cannot-be-parted',
-    text: `No parting of the lye keeps the pot below its ceiling: it would take ${expected}.`,
+    text: `No parting of the lye keeps the pot below its ceiling: ${wanted}.`,
   });
 }
 
@@ -43,6 +44,6 @@ export function heatOf(pot: PotInput, { start, scaleStep }: GivenBatchOptions, s
   } catch (error) {
     // a pot that starts hot, or a coarse scale, is still a batch
     if (!isCalculationError(error) || error.code !== 'infeasible') throw error;
-    return frozen({ reaction, notes: frozen([...assumed, notParted(error.expected)]) });
+    return frozen({ reaction, notes: frozen([...assumed, notParted(error)]) });
   }
 }

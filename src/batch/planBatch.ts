@@ -34,6 +34,7 @@ import { heatOf, type BatchHeat } from './heat.js';
 import { ingredientsOf, type IngredientKind } from './ingredients.js';
 import { madeRecipe } from './madeRecipe.js';
 import { mouldsOf, type Moulds } from './moulds.js';
+import { namingOptions } from './optionPaths.js';
 import { potOf } from './pot.js';
 import {
   BATCH_OPTION_KEYS,
@@ -145,7 +146,16 @@ export function planBatch(recipe: Recipe | RecipeToPlan, options: PlanBatchOptio
 }
 
 /** The kernel, with room for the working. */
-export function planBatchSteps(input: { readonly recipe: unknown; readonly options?: unknown }, steps?: Steps): Batch {
+export function planBatchSteps(input: PlanBatchInput, steps?: Steps): Batch {
+  return namingOptions(() => batchOf(input, steps));
+}
+
+interface PlanBatchInput {
+  readonly recipe: unknown;
+  readonly options?: unknown;
+}
+
+function batchOf(input: PlanBatchInput, steps?: Steps): Batch {
   const { fats, ...rest } = readShape('options', input.options ?? {}, BATCH_OPTION_KEYS);
   const toPlan = readRecipeToPlan(input.recipe, fats === undefined ? {} : { fats: fats as Record<string, Fat> });
   const options = readBatchOptions('options', rest);

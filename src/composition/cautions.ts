@@ -19,3 +19,7 @@ export const AMINE_HIDES_ALKALI: Remark = /* @__PURE__ */ caution(
   'amine-hides-alkali',
   'Triethanolamine is alkaline itself: neither a titration nor a pH reading can then tell that no caustic is left. Test before it is added.',
 );
+export const ALKALI_AMONG_ADDITIONS: Remark = /* @__PURE__ */ caution(
+  'alkali-among-additions',
+  'An addition goes by the name of an alkali. By its name it counts as none: superfat and free caustic are told without it, and it burns skin. It belongs to the lye.',
+);

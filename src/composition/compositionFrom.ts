@@ -13,7 +13,8 @@ import { HOT_SOAP_SCALDS } from '../lye/index.js';
 import { extremesOf, potCautions } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import type { Addition, AdditionInput } from './additions.js';
-import { AMINE_HIDES_ALKALI, SPIRIT_CATCHES_FIRE, SUGAR_IN_HOT_LYE } from './cautions.js';
+import { ALKALI_AMONG_ADDITIONS, AMINE_HIDES_ALKALI, SPIRIT_CATCHES_FIRE, SUGAR_IN_HOT_LYE } from './cautions.js';
+import { isNamedAlkali } from './namedAlkali.js';
 import { readChargedPot, type ChargedPot, type GivenComposition, type MadeSoap } from './chargedPot.js';
 import { COMPONENTS, SPIRITS, SUGARS, componentOfSolvent, type ComponentName } from './components.js';
 import { AMINE_AS_CHARGED, REST_IS_OTHER, REST_IS_WATER, SPIRITS_IN_PROPORTION, SPLIT_UNKNOWN } from './notes.js';
@@ -199,7 +200,9 @@ function notesOf(pot: ChargedPot): readonly Remark[] {
 
 function cautionsOf(pot: ChargedPot): readonly Remark[] {
   const { fats, lye, balance } = pot.soap;
+  const hasAlkali = pot.additions.some(({ given }) => 'name' in given && isNamedAlkali(given.name));
   return potCautions(fats, lye, balance, undefined, [
+    ...(hasAlkali ? [ALKALI_AMONG_ADDITIONS] : []),
     ...(holds(pot, ...SPIRITS) ? [SPIRIT_CATCHES_FIRE] : []),
     ...(holds(pot, ...SUGARS) ? [SUGAR_IN_HOT_LYE] : []),
     ...(holds(pot, 'triethanolamine') ? [AMINE_HIDES_ALKALI] : []),

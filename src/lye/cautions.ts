@@ -54,7 +54,7 @@ export const CONTRADICTED_CERTIFICATE: Remark = /* @__PURE__ */ caution(
 );
 export const STRONGER_THAN_DISSOLVES: Remark = /* @__PURE__ */ caution(
   'stronger-than-dissolves',
-  'Water at 20 °C dissolves sodium hydroxide to about 52 %; a stronger lye stays partly solid. Take more water.',
+  'Water at 20 °C dissolves sodium hydroxide to about 52 %, potassium hydroxide to about 53 %; a stronger lye stays partly solid. Take more water.',
 );
 const NO_ALUMINIUM: Remark = /* @__PURE__ */ caution(
   'no-aluminium-zinc-tin',

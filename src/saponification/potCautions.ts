@@ -1,5 +1,6 @@
 import { expandedCharges, type FatCharge, type SingleFat } from '../fats/index.js';
 import {
+  ALKALIS,
   alkaliCautions,
   CARBONATE_FOAMS,
   CONTRADICTED_CERTIFICATE,
@@ -14,14 +15,15 @@ import {
   NONE_LEFT_ON_PAPER,
   SOLID_INTO_COLD_WATER,
   STRONGER_THAN_DISSOLVES,
+  type Alkali,
   type LyeCharge,
 } from '../lye/index.js';
 import type { Remark } from '../numbers/index.js';
 import type { Estimate, Fraction } from '../quantities/index.js';
 import type { Balance } from './balance.js';
 
-/** Where sodium hydroxide stops dissolving in water at 20 °C, percent by mass: 109 g to 100 g, recalled. */
-const NAOH_DISSOLVES_TO = '52.2';
+/** Where a hydroxide stops dissolving in water at 20 °C, percent by mass: 109 g of NaOH, 112 g of KOH to 100 g, recalled. */
+const DISSOLVES_TO: Readonly<Record<Alkali, string>> = { naoh: '52.2', koh: '52.8' };
 /** So much free acid, mg KOH/g, is felt when lye is added: some 5 % of the fat, a convention. */
 const MUCH_FREE_ACID = 10;
 
@@ -44,8 +46,12 @@ const hasMuchFreeAcid = ({ fat }: FatCharge<SingleFat>): boolean => fat.acidValu
 function lyeCautions(lye: readonly LyeCharge[], made: ToBeMade | undefined): readonly Remark[] {
   const solutions = lye.filter(({ source }) => source.state === 'solution');
   const mayFreeze = solutions.some(({ alkali, source }) => mayFreezeInStore(alkali, source.hydroxide.high.times(100)));
-  const allSolidSoda = lye.every(({ alkali, source }) => alkali === 'naoh' && source.state === 'solid');
-  const tooStrong = allSolidSoda && made?.strength.high.percent.gt(NAOH_DISSOLVES_TO) === true;
+  // of two solids together no figure is on file
+  const tooStrong = ALKALIS.some(
+    (one) =>
+      lye.every(({ alkali, source }) => alkali === one && source.state === 'solid') &&
+      made?.strength.high.percent.gt(DISSOLVES_TO[one]) === true,
+  );
   return [
     ...(solutions.length < lye.length ? [SOLID_INTO_COLD_WATER] : []),
     ...(solutions.length > 0 && made?.addsWater === true ? [DILUTING_WARMS] : []),

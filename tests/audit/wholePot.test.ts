@@ -299,6 +299,20 @@ describe('acids among the additions', () => {
   });
 });
 
+describe('alkalis among the additions', () => {
+  it.each(['sodium hydroxide', 'NaOH, 50 %', 'Caustic-Soda', 'Lye (KOH)'])('%s is not sound', (name) => {
+    for (const amount of [{ mass: { g: '50' } }, { volume: { mL: '50' } }]) {
+      const result = audited(pot({ additions: [{ name, ...amount }] }));
+      expect(findingIn(result, 'alkali-not-counted')).toMatchObject({ severity: 'caution', path: 'additions[0]' });
+      expect(result.verdict).toBe('doubtful');
+    }
+  });
+
+  it.each(['colour', 'polyethylene scent', 'alkohol', 'salt of soda'])('%s is none', (name) => {
+    expect(codesOf(audited(pot({ additions: [{ name, mass: { g: '5' } }] })))).not.toContain('alkali-not-counted');
+  });
+});
+
 describe('printed temperatures', () => {
   const found = (stage: string, temperature: object, additions: readonly object[] = []) =>
     audited(pot({ additions, temperatures: [{ stage, temperature }] }));

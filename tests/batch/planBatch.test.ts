@@ -290,7 +290,7 @@ describe('what is refused', () => {
       'infeasible',
       'lye[0].mass',
     ],
-    ['more vapour than there is water', BASE, { evaporated: { kg: 1 } }, 'infeasible', 'evaporated'],
+    ['more vapour than there is water', BASE, { evaporated: { kg: 1 } }, 'infeasible', 'options.evaporated'],
     ['an unknown option', BASE, { scalestep: { g: 1 } }, 'unknown-key', 'options.scalestep'],
     ['two scalings', BASE, { scaleTo: { batchMass: { kg: 1 }, inStock: {} } }, 'bad-shape', 'options.scaleTo'],
     ['no scaling', BASE, { scaleTo: {} }, 'missing', 'options.scaleTo'],
@@ -332,8 +332,25 @@ describe('what is refused', () => {
       'out-of-range',
       'options.prices.of.naoh.amount',
     ],
-    ['a share of no loss', BASE, { spiritShareOfLoss: { percent: 50 } }, 'missing', 'evaporated'],
-    ['a temperature no base is poured at', BASE, { pourAt: { celsius: 120 } }, 'outside-table', 'temperature'],
+    ['a share of no loss', BASE, { spiritShareOfLoss: { percent: 50 } }, 'missing', 'options.evaporated'],
+    ['a temperature no base is poured at', BASE, { pourAt: { celsius: 120 } }, 'outside-table', 'options.pourAt'],
+    [
+      'a step coarser than the alkali',
+      { ...BASE, fats: [BASE.fats[0]], additions: [] },
+      { scaleStep: { g: 700 } },
+      'infeasible',
+      'options.scaleStep',
+    ],
+    [
+      'two temperatures at one time',
+      {
+        ...BASE,
+        temperatures: [60, 70].map((celsius) => ({ stage: 'pouring', time: { minutes: 5 }, temperature: { celsius } })),
+      },
+      {},
+      'infeasible',
+      'temperatures[1].temperature',
+    ],
   ] as const)('%s', (_what, recipe, options, code, path) => {
     const said = refused(recipe, options);
     expect([said.code, said.path]).toEqual([code, path]);

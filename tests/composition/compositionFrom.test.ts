@@ -222,6 +222,12 @@ describe('compositionFrom: worked by hand', () => {
     expect(codes(withSpirit.cautions)).toContain('spirit-catches-fire');
   });
 
+  it('warns of an alkali that goes by its name only', () => {
+    const named = (name: string) => codes(compose([{ name, mass: { g: 50 } }]).cautions);
+    expect(named('Sodium hydroxide, 99 %')).toContain('alkali-among-additions');
+    expect(named('colour')).not.toContain('alkali-among-additions');
+  });
+
   it('warns of spirit and of sugar where they are, after the burns', () => {
     const warned = codes(
       compose([

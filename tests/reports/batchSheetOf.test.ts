@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { planBatch, type Batch, type Recipe, type RecipeToPlan } from 'laurate/recipe';
+import { planBatch, type Batch, type PlanBatchOptions, type Recipe, type RecipeToPlan } from 'laurate/recipe';
 import { batchSheetOf, type BatchSheetOptions } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
 import { BASE, own, recipes, written } from '../batch/recipes.js';
@@ -16,6 +16,10 @@ const stepOf = (page: string, title: string): string =>
     .split(/\n(?=\d+\. )/)
     .find((step) => step.includes(`**${title}.**`)) ?? '';
 const solid = { alkali: 'naoh', solid: { hydroxide: { percent: 98 } } } as const;
+const twoLyes = [
+  { alkali: 'naoh', mass: { g: 300 }, solution: { hydroxide: { percent: 50 } } },
+  { alkali: 'koh', mass: { g: 60 }, solution: { hydroxide: { percent: 45 } } },
+] as const;
 
 describe('a sheet, worked by hand', () => {
   // as in the tests of planBatch: 345.54338 g of a lye of 50 %, 2348.5434 g in the pot
@@ -114,7 +118,7 @@ describe('the work', () => {
       'Stir in water, then sucrose of 100 %, then triethanolamine of 99 %, then ethanol of 93.84 %.',
     );
     expect(stepOf(page, 'Clear')).toContain('The spirit goes in off the heat.');
-    expect(stepOf(page, 'What else goes in')).toContain('Stir in colour.');
+    expect(stepOf(page, 'What else goes in')).toContain('Let it come down near 62 °C and stir in colour.');
     expect(stepOf(page, 'Weigh the pot')).toContain('water or spirit is missing');
     expect(stepOf(page, 'Clear')).toContain('catches fire');
     expect(stepOf(page, 'Clear')).toContain('Sugars brown in hot lye');
@@ -122,10 +126,13 @@ describe('the work', () => {
   });
 
   it.each([
-    [{ lye: [solid], water: { g: 150 } }, 'Dissolve the solid alkali in the water, a little at a time: '],
+    [{ lye: [solid], water: { g: 200 } }, 'Dissolve the solid alkali in the water, a little at a time: '],
     [{ water: { g: 50 } }, 'Stir the lye into the water: '],
     [{}, 'It is used as it stands in the store, 50.0 % by mass, at 25 °C.'],
     [{ target: undefined, lye: [{ ...solid, mass: { g: 150 } }] }, 'gives solid alkali no water of its own'],
+    [{ lye: [solid], water: { g: 50 } }, 'the solid alkali too little water ('],
+    [{ lye: twoLyes }, 'Mix the lyes as they stand in the store: '],
+    [{ lye: twoLyes, water: { g: 20 } }, 'Stir the lyes into the water: '],
     [
       {
         target: undefined,
@@ -140,8 +147,45 @@ describe('the work', () => {
   ])('tells how the lye is made: %o', (change, said) => {
     const page = batchSheetOf(planBatch({ ...BASE, ...change } as unknown as RecipeToPlan, { fats: own }));
     expect(stepOf(page, 'Lye')).toContain(said);
-    if ('lye' in change) expect(stepOf(page, 'Lye')).toContain('Solid alkali goes into cold water');
+    const isSolid = page.includes('Sodium hydroxide, solid');
+    expect(stepOf(page, 'Lye').includes('Solid alkali goes into cold water')).toBe(isSolid);
     if (said.startsWith('Stir')) expect(stepOf(page, 'Lye')).toContain('Diluting a strong lye warms it');
+  });
+
+  it.each([
+    { lye: [solid], water: { g: 50 } },
+    { lye: [{ alkali: 'koh', solid: { hydroxide: { percent: 90 } } }], water: { g: 50 } },
+    { target: undefined, lye: [{ ...solid, mass: { g: 150 } }] },
+  ])('parts no alkali that stays solid: %o', (change) => {
+    const page = batchSheetOf(planBatch({ ...BASE, ...change } as unknown as RecipeToPlan, { fats: own }));
+    expect(stepOf(page, 'Lye into the fats')).toContain('Not as it is planned here: the lye stays partly solid.');
+    expect(page).not.toMatch(/when all is clear|In \d+ portions/);
+    expect(linesOf(page).find((line) => line.startsWith('> '))).toContain('a stronger lye stays partly solid');
+  });
+
+  it('says from where its portions start, and how hot it gets at the most', () => {
+    const batch = harbour();
+    const step = stepOf(batchSheetOf(batch), 'Lye into the fats');
+    const { likely, high } = batch.heat.reaction.final;
+    expect(step).toContain('cool it back to 55 °C: warmer, they are too large.');
+    expect(step).toContain(
+      `bring it to ${likely.celsius.toFixed(0)} °C, at the most to ${high.celsius.toFixed(0)} °C.`,
+    );
+  });
+
+  it('says why it parts no lye', () => {
+    const bare = { ...HARBOUR, additions: [] };
+    const step = (options: PlanBatchOptions): string =>
+      stepOf(batchSheetOf(planBatch(bare, options)), 'Lye into the fats');
+    expect(step({ start: { pot: { celsius: 70 }, lye: { celsius: 60 } } })).toContain(
+      'by itself. No parting of the lye keeps the pot below its ceiling: the pot would have to start below the ceiling of 65 °C.',
+    );
+    expect(step({ scaleStep: { g: 50 } })).toContain('the scale needs a step fine enough for the portions.');
+  });
+
+  it('warns of hot soap from the lye on, and again where it is poured', () => {
+    const page = batchSheetOf(harbour());
+    for (const title of ['Lye into the fats', 'Pour']) expect(stepOf(page, title)).toContain('Hot soap base clings');
   });
 
   it('names solids by what their label says', () => {
@@ -202,7 +246,7 @@ describe('every sheet', () => {
   const anyRecipe = fc.oneof<fc.Arbitrary<Recipe | RecipeToPlan>[]>(recipes, written);
   const runs = { seed: 20262, numRuns: 40 };
 
-  it('weighs every item, never more alkali than planned, and says every caution once, the last of all last', () => {
+  it('weighs every item, never more alkali than planned, and says every caution at its place, the last of all last', () => {
     fc.assert(
       fc.property(anyRecipe, fc.constantFrom('metric' as const, 'us' as const), (recipe, units) => {
         const batch = planBatch(recipe, { scaleStep: { g: '0.1' } });
@@ -217,7 +261,10 @@ describe('every sheet', () => {
           expect(off.abs().lte(units === 'us' ? '0.284' : 0)).toBe(true);
           if (kind === 'alkali') expect(off.lte(0)).toBe(true);
         }
-        for (const { text } of batch.cautions) expect(page.split(text)).toHaveLength(2);
+        // what is hot stands where the lye goes in and where it is poured
+        for (const { code, text } of batch.cautions) {
+          expect(page.split(text)).toHaveLength(code === 'hot-soap-scalds' ? 3 : 2);
+        }
         expect(linesOf(page).at(-1)).toContain('These are sums, not a certificate');
       }),
       runs,

@@ -115,12 +115,14 @@ describe('cautions of a plan', () => {
     expect(codes({ fats: [lot(0)], alkali: { naoh: wide } })).toContain('free-caustic-possible');
   });
 
-  it('stronger than dissolves: solid soda to more than 52.2 %', () => {
+  it('stronger than dissolves: solid soda to more than 52.2 %, solid potash to more than 52.8 %', () => {
     const at = (percent: number | string, alkali: AlkaliChoice = { naoh: solid }) =>
       codes({ alkali, dilution: { strength: { percent } } }).includes('stronger-than-dissolves');
     expect(at('52.2')).toBe(false);
     expect(at('52.3')).toBe(true);
-    expect(at(60, { koh: solid })).toBe(false);
+    // 109 and 112 g to 100 g of water at 20 °C: 109/209, 112/212
+    expect(at('52.7', { koh: solid })).toBe(false);
+    expect(at('52.9', { koh: solid })).toBe(true);
   });
 
   it('each has a text that is a sentence', () => {

@@ -43,7 +43,7 @@ const PRACTICE: SourceId = 'common-practice';
 export const workSteps = (): Readonly<Record<WorkStepId, WorkStepRow>> => ({
   'melt-fats': {
     stage: 'saponification',
-    does: 'Melt the coconut oil, and the stearic acid in it where there is any.',
+    does: 'Melt the fats together, the stearic acid in them where there is any.',
     why: 'Free acid takes up lye at once, with heat: melted in, it does so evenly.',
     until: 'All of it is liquid.',
     window: 'saponification-usual',
@@ -52,8 +52,8 @@ export const workSteps = (): Readonly<Record<WorkStepId, WorkStepRow>> => ({
   },
   'add-lye': {
     stage: 'saponification',
-    does: 'Add caustic soda of 50 % in portions, stirring, and let the pot come down between them.',
-    why: 'Little water is left to take out of a clear base; the reaction heats the pot by itself, and above 75 °C the base darkens.',
+    does: 'Add the lye in portions, stirring, and let the pot come down between them.',
+    why: 'Of caustic soda of 50 % little water is left to take out of a clear base; the reaction heats the pot by itself, and above 75 °C the base darkens.',
     until: 'All the lye is in.',
     window: 'saponification-usual',
     source: PRACTICE,

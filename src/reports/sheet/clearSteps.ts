@@ -32,8 +32,11 @@ export function clearSteps(sheet: Sheet): readonly SheetStep[] {
 }
 
 /** Stirring in everything else. */
-export function restSteps({ pot, write }: Sheet): readonly SheetStep[] {
+export function restSteps({ batch, pot, write }: Sheet): readonly SheetStep[] {
   const rest = pot.additions.filter(({ holds }) => typeof holds !== 'object');
   if (rest.length === 0) return [];
-  return [{ title: 'What else goes in', does: `Stir in ${rest.map((one) => additionName(one, write)).join(', ')}.` }];
+  const names = rest.map((one) => additionName(one, write)).join(', ');
+  // scent is driven off by heat
+  const near = write.temperature(batch.given.options.pourAt);
+  return [{ title: 'What else goes in', does: `Let it come down near ${near} and stir in ${names}.` }];
 }

@@ -5,31 +5,36 @@ import { escaped } from '../markdown.js';
 export type CautionPlace = 'start' | 'weigh' | 'lye' | 'fats' | 'saponify' | 'test' | 'clear' | 'pour' | 'end';
 
 /** Where the hand meets what each caution is of. */
-const PLACES: Readonly<Record<string, CautionPlace>> = {
-  'caustic-burns': 'weigh',
-  'no-aluminium-zinc-tin': 'weigh',
-  'children-and-animals': 'weigh',
-  'solid-into-cold-water': 'lye',
-  'diluting-warms': 'lye',
-  'crystallised-stock': 'lye',
-  'stronger-than-dissolves': 'lye',
-  'free-fatty-acid-reacts-at-once': 'fats',
-  'lye-into-hot-soap': 'saponify',
-  'carbonate-foams': 'saponify',
-  'reaction-can-run': 'saponify',
-  'pot-may-boil': 'saponify',
-  'spirit-may-boil': 'saponify',
-  'amine-hides-alkali': 'test',
-  'free-caustic-possible': 'test',
-  'none-left-on-paper': 'test',
-  'sugar-in-hot-lye': 'clear',
-  'spirit-catches-fire': 'clear',
-  'hot-soap-scalds': 'pour',
-  'sums-not-a-certificate': 'end',
+const PLACES: Readonly<Record<string, readonly CautionPlace[]>> = {
+  'caustic-burns': ['weigh'],
+  'no-aluminium-zinc-tin': ['weigh'],
+  'children-and-animals': ['weigh'],
+  'solid-into-cold-water': ['lye'],
+  'diluting-warms': ['lye'],
+  'crystallised-stock': ['lye'],
+  'free-fatty-acid-reacts-at-once': ['fats'],
+  'lye-into-hot-soap': ['saponify'],
+  'carbonate-foams': ['saponify'],
+  'reaction-can-run': ['saponify'],
+  'pot-may-boil': ['saponify'],
+  'spirit-may-boil': ['saponify'],
+  'amine-hides-alkali': ['test'],
+  'free-caustic-possible': ['test'],
+  'none-left-on-paper': ['test'],
+  'sugar-in-hot-lye': ['clear'],
+  'spirit-catches-fire': ['clear'],
+  // the pot is hot from the lye on
+  'hot-soap-scalds': ['saponify', 'pour'],
+  'sums-not-a-certificate': ['end'],
 };
+
+const BEFORE_ALL: readonly CautionPlace[] = ['start'];
+
+const placesOf = (code: string): readonly CautionPlace[] =>
+  (Object.hasOwn(PLACES, code) ? PLACES[code] : undefined) ?? BEFORE_ALL;
 
 /** The cautions that stand at a place, in one paragraph; what has no place of its own stands before everything. */
 export function cautionsAt(place: CautionPlace, cautions: readonly Remark[]): readonly string[] {
-  const here = cautions.filter(({ code }) => (Object.hasOwn(PLACES, code) ? PLACES[code] : 'start') === place);
+  const here = cautions.filter(({ code }) => placesOf(code).includes(place));
   return here.length === 0 ? [] : [`**Caution:** ${here.map(({ text }) => escaped(text)).join(' ')}`];
 }

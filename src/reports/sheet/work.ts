@@ -1,7 +1,9 @@
+import { STRONGER_THAN_DISSOLVES } from '../../lye/cautions.js';
 import { judgingWindow } from '../../process/processWindows.js';
 import { orderOfWork } from '../../process/index.js';
 import { Decimal } from '../../numbers/index.js';
 import { mapEnds, type Temperature } from '../../quantities/index.js';
+import { escaped } from '../markdown.js';
 import { clearSteps, restSteps } from './clearSteps.js';
 import { cautionsAt } from './placedCautions.js';
 import type { Sheet } from './sheetBatch.js';
@@ -31,41 +33,66 @@ export function work(sheet: Sheet): readonly string[] {
 
 const isSolid = ({ pot }: Sheet): boolean => pot.soap.lye.some(({ source }) => source.state === 'solid');
 const isDiluted = ({ batch }: Sheet): boolean => batch.weigh.some(({ kind }) => kind === 'water');
+/** Whether solid alkali would stay solid: nobody is to be told how to pour that. */
+const staysSolid = (sheet: Sheet): boolean =>
+  (isSolid(sheet) && !isDiluted(sheet)) || sheet.cautions.includes(STRONGER_THAN_DISSOLVES);
 
 function lyeStep(sheet: Sheet): SheetStep {
-  const { batch, write } = sheet;
+  return { title: 'Lye', does: madeLye(sheet), cautions: 'lye' };
+}
+
+function madeLye(sheet: Sheet): string {
+  const { batch, write, pot } = sheet;
   const strength = `${write.number(batch.lye.strength.likely.percent, 1)} % by mass`;
   const cool = write.temperature(batch.heat.reaction.given.start.lye);
-  const hasLye = sheet.pot.soap.lye.some(({ source }) => source.state === 'solution');
-  const does = !isDiluted(sheet)
-    ? isSolid(sheet)
-      ? `The recipe gives solid alkali no water of its own (${strength}): do not melt it into fat; plan water for it first.`
-      : `It is used as it stands in the store, ${strength}, at ${cool}.`
-    : isSolid(sheet)
-      ? `Dissolve the solid alkali in the water, a little at a time${hasLye ? ', then stir in the lye' : ''}: ${strength} when all is clear. Let it cool to ${cool}.`
-      : `Stir the lye into the water: ${strength}. Let it cool to ${cool}.`;
-  return { title: 'Lye', does, cautions: 'lye' };
+  const solutions = pot.soap.lye.filter(({ source }) => source.state === 'solution').length;
+  const lyes = solutions > 1 ? 'lyes' : 'lye';
+  if (staysSolid(sheet)) {
+    return isDiluted(sheet)
+      ? `The recipe gives the solid alkali too little water (${strength}): plan more before anything is weighed.`
+      : `The recipe gives solid alkali no water of its own (${strength}): do not melt it into fat; plan water for it first.`;
+  }
+  if (isSolid(sheet)) {
+    return `Dissolve the solid alkali in the water, a little at a time${solutions > 0 ? `, then stir in the ${lyes}` : ''}: ${strength} when all is clear. Let it cool to ${cool}.`;
+  }
+  if (isDiluted(sheet)) return `Stir the ${lyes} into the water: ${strength}. Let it cool to ${cool}.`;
+  return solutions > 1
+    ? `Mix the lyes as they stand in the store: ${strength} together, at ${cool}.`
+    : `It is used as it stands in the store, ${strength}, at ${cool}.`;
 }
 
 function fatsStep(sheet: Sheet): SheetStep {
   const { pot } = sheet.batch.heat.reaction.given.start;
   return {
     title: 'Fats',
-    does: `Melt them together, stirred, until all is liquid; then bring them to ${sheet.write.temperature(pot)}, or as low as they stay liquid. Pot at most a third full.`,
+    does: `Melt them together, stirred, until all is liquid; then bring them to ${sheet.write.temperature(pot)}, or as low as they stay liquid. Fats and lye are to fill the pot to a third at most.`,
     cautions: 'fats',
   };
 }
 
 function saponifyStep(sheet: Sheet): SheetStep {
-  const { batch } = sheet;
-  const usual = ceiling('saponification-usual', sheet);
-  const tolerable = ceiling('saponification-tolerable', sheet);
-  const { reaction, portions } = batch.heat;
   return {
     title: 'Lye into the fats',
-    does: `${portions === undefined ? 'In small portions' : portionsText(sheet, portions)}, stirred; wait after each until the pot has risen and falls again by itself${portions === undefined ? '' : ', and cool it back to its start'}. All at once would likely bring it to ${sheet.write.temperature(whole(reaction.final.likely))}. Keep below ${usual}; to ${tolerable} is tolerable, hotter darkens.`,
+    does: staysSolid(sheet) ? 'Not as it is planned here: the lye stays partly solid.' : pouredLye(sheet),
     cautions: 'saponify',
   };
+}
+
+function pouredLye(sheet: Sheet): string {
+  const { batch, write } = sheet;
+  const usual = ceiling('saponification-usual', sheet);
+  const tolerable = ceiling('saponification-tolerable', sheet);
+  const { reaction, portions, notes } = batch.heat;
+  const start = write.temperature(reaction.given.start.pot);
+  const { likely, high } = reaction.final;
+  const [parted, between] =
+    portions === undefined
+      ? ['In small portions', '']
+      : [portionsText(sheet, portions), `, and cool it back to ${start}: warmer, they are too large`];
+  const why = notes
+    .flatMap(({ code, text }) => (code === 'lye-cannot-be-parted' ? [` ${escaped(text)}`] : []))
+    .join('');
+  return `${parted}, stirred; wait after each until the pot has risen and falls again by itself${between}.${why} All at once would likely bring it to ${write.temperature(whole(likely))}, at the most to ${write.temperature(whole(high))}. Keep below ${usual}; to ${tolerable} is tolerable, hotter darkens.`;
 }
 
 /** An estimate to the degree. */
@@ -116,7 +143,7 @@ function pourStep(sheet: Sheet): SheetStep {
   const set =
     moulds === undefined
       ? ''
-      : ` Set out ${moulds.setOut.toString()} moulds of ${write.volume(moulds.each.volume)}; ${moulds.filled.toString()} are sure to be full.`;
+      : ` Set out ${moulds.setOut.toString()} ${moulds.setOut.eq(1) ? 'mould' : 'moulds'} of ${write.volume(moulds.each.volume)}; ${moulds.filled.toString()} are sure to be full.`;
   const most = moulds?.tooMuch?.high;
   const over =
     most === undefined || most.mL.isZero() ? '' : ` The moulds there are may fall short by ${write.volume(most)}.`;
