@@ -3,13 +3,19 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-
 import typedoc from '../../.config/typedoc.json' with { type: 'json' };
 import { linksOf, proseOf } from './pages.js';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const guides = readdirSync(join(root, 'docs')).filter((name) => name.endsWith('.md'));
-const pages = ['README.md', 'DEVELOPERS.md', 'CHANGELOG.md', ...guides.map((name) => `docs/${name}`)];
+const contributing = readdirSync(join(root, '.github')).filter((name) => name.endsWith('.md'));
+const pages = [
+  'README.md',
+  'DEVELOPERS.md',
+  'CHANGELOG.md',
+  ...contributing.map((name) => `.github/${name}`),
+  ...guides.map((name) => `docs/${name}`),
+];
 
 const textOf = (page: string): string => readFileSync(join(root, page), 'utf8');
 

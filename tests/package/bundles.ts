@@ -1,6 +1,6 @@
 /**
  * The packed tarball in a bundle of each common bundler, run in a real browser: what the page says there is, to the last
- * character, what the same program prints in Node. `npm run test:bundles`; with no Chromium it is skipped, and says so.
+ * character, what the same program prints in Node. `npm run build && npm run test:bundles`; with no Chromium it is skipped, and says so.
  */
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
