@@ -66,7 +66,7 @@ export default defineConfig(
     },
   },
   {
-    files: ['tests/browser/**/*.ts'],
+    files: ['tests/browser/**/*.ts', 'tests/package/bundles.ts'],
     rules: {
       // The runner of node:test waits for them itself.
       '@typescript-eslint/no-floating-promises': [

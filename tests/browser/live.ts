@@ -6,19 +6,20 @@
 import assert from 'node:assert/strict';
 import { existsSync } from 'node:fs';
 import { after, before, describe, it } from 'node:test';
+import { fileURLToPath } from 'node:url';
 import { planLye } from 'laurate';
-import { chromium, type Browser, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import type { Chart } from 'laurate/reports';
 import { inputOf, shownOf, type Entry } from '../../docs/live/plan.js';
-import { served } from './site.js';
+import { launched, skippedWithout } from './chromium.js';
+import { served } from './served.js';
 
 if (!new URL(import.meta.resolve('laurate')).pathname.endsWith('/dist/index.js')) {
   throw new Error('the page is to be held against the built package, not its sources');
 }
 
-const executablePath = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
-const skip = existsSync(executablePath) ? false : `no Chromium at ${executablePath}`;
-if (skip !== false) process.stderr.write(`SKIPPED: the live page was not tried in a browser, ${skip}\n`);
+const built = fileURLToPath(new URL('../../docs/site', import.meta.url));
+const skip = skippedWithout('the live page was');
 
 /** The form as it stands when the page is opened. */
 const OPENED: Entry = {
@@ -51,11 +52,9 @@ describe('the live page', { skip }, () => {
   const requested: string[] = [];
 
   before(async () => {
-    site = await served();
-    browser = await chromium.launch({
-      executablePath,
-      args: ['--no-sandbox', '--disable-gpu', '--disable-dev-shm-usage'],
-    });
+    if (!existsSync(`${built}/live/index.html`)) throw new Error('no docs/site: npm run docs first');
+    site = await served(built);
+    browser = await launched();
     page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
     page.on('console', (message) => {
       if (['error', 'warning'].includes(message.type())) complaints.push(message.text());

@@ -4,29 +4,30 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import typedoc from '../../.config/typedoc.json' with { type: 'json' };
+import { linksOf, proseOf } from './pages.js';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const guides = readdirSync(join(root, 'docs')).filter((name) => name.endsWith('.md'));
-const pages = ['README.md', 'DEVELOPERS.md', 'CHANGELOG.md', ...guides.map((name) => `docs/${name}`)];
+const contributing = readdirSync(join(root, '.github')).filter((name) => name.endsWith('.md'));
+const pages = [
+  'README.md',
+  'DEVELOPERS.md',
+  'CHANGELOG.md',
+  ...contributing.map((name) => `.github/${name}`),
+  ...guides.map((name) => `docs/${name}`),
+];
 
-/** A page without its blocks and spans of code: what stands there is no link. */
-const prose = (page: string): string =>
-  readFileSync(join(root, page), 'utf8')
-    .replaceAll(/^```[\s\S]*?^```/gm, '')
-    .replaceAll(/`[^`\n]*`/g, (code) => code.replaceAll(/[[\]()]/g, ' '));
+const textOf = (page: string): string => readFileSync(join(root, page), 'utf8');
 
 /** The anchors of a page: its headings in lower case, with hyphens for spaces. */
 const anchorsOf = (page: string): readonly string[] =>
-  [...prose(page).matchAll(/^#{1,6} (.+)$/gm)].map(([, heading = '']) =>
+  [...proseOf(textOf(page)).matchAll(/^#{1,6} (.+)$/gm)].map(([, heading = '']) =>
     heading
       .toLowerCase()
       .replaceAll(/[^\p{L}\p{N}\s_-]/gu, '')
       .trim()
       .replaceAll(/\s/g, '-'),
   );
-
-const linksOf = (text: string): readonly string[] =>
-  [...text.matchAll(/\]\(([^)\s]+)\)/g)].map(([, link = '']) => link).filter((link) => !/^[a-z]+:/.test(link));
 
 /** What is wrong with a link on a page, if anything is. */
 function faultOf(page: string, link: string): string | undefined {
@@ -39,13 +40,13 @@ function faultOf(page: string, link: string): string | undefined {
 
 describe.each(pages)('links of %s', (page) => {
   it('lead to files and headings that are there', () => {
-    const faults = linksOf(prose(page)).flatMap((link) => faultOf(page, link) ?? []);
+    const faults = linksOf(textOf(page)).flatMap((link) => faultOf(page, link) ?? []);
     expect(faults).toEqual([]);
   });
 });
 
 it('are found at all, and a wrong one is told', () => {
-  expect(pages.flatMap((page) => linksOf(prose(page))).length).toBeGreaterThan(30);
+  expect(pages.flatMap((page) => linksOf(textOf(page))).length).toBeGreaterThan(30);
   expect(faultOf('README.md', 'docs/no-such-page.md')).toBe('docs/no-such-page.md: no such file');
   expect(faultOf('README.md', 'docs/recipes.md#no-such-heading')).toBe(
     'docs/recipes.md#no-such-heading: no such heading',
@@ -60,7 +61,7 @@ it('every guide has its place in the navigation of the site, the first one first
 });
 
 it('every guide is reached from the first one and from the README', () => {
-  const from = (page: string): readonly string[] => linksOf(prose(page)).map((link) => link.replace(/#.*/, ''));
+  const from = (page: string): readonly string[] => linksOf(textOf(page)).map((link) => link.replace(/#.*/, ''));
   const others = guides.filter((name) => name !== 'start-here.md');
   expect(others.filter((name) => !from('docs/start-here.md').includes(name))).toEqual([]);
   expect(guides.filter((name) => !from('README.md').includes(`docs/${name}`))).toEqual([]);

@@ -1,11 +1,9 @@
-/** The built site behind a port of this machine, for the time of a test. */
+/** A folder behind a port of this machine, for the time of a test. */
 import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
-import { fileURLToPath } from 'node:url';
 
-const site = fileURLToPath(new URL('../../docs/site', import.meta.url));
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
   '.js': 'text/javascript',
@@ -13,15 +11,14 @@ const TYPES: Readonly<Record<string, string>> = {
   '.svg': 'image/svg+xml',
 };
 
-export async function served(): Promise<{ readonly url: string; readonly close: () => void }> {
-  if (!existsSync(join(site, 'live/index.html'))) throw new Error('no docs/site: npm run docs first');
+export async function served(folder: string): Promise<{ readonly url: string; readonly close: () => void }> {
   const server = createServer((request, response) => {
-    const file = join(site, normalize(new URL(request.url ?? '/', 'http://localhost').pathname));
+    const file = join(folder, normalize(new URL(request.url ?? '/', 'http://localhost').pathname));
     if (request.url === '/favicon.ico') {
       response.writeHead(204).end(); // asked for by the browser of its own accord
       return;
     }
-    if (!file.startsWith(site) || !existsSync(file) || !statSync(file).isFile()) {
+    if (!file.startsWith(folder) || !existsSync(file) || !statSync(file).isFile()) {
       response.writeHead(404).end();
       return;
     }
