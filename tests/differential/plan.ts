@@ -4,7 +4,7 @@ import { balanceOf, type Balance } from './balance.js';
 import { demandOf, M, massOf, sourceOf, type Charge, type Lot, type Source } from './charge.js';
 import type { DrawnPlan } from './drawn.js';
 import type { Fraction } from './rational.js';
-import { of, ONE, percent, sum, threeOf, ZERO, type Three } from './rational.js';
+import { most, of, ONE, part, percent, sum, threeOf, ZERO, type Three } from './rational.js';
 
 export interface Plan extends Balance {
   readonly lye: readonly Charge[];
@@ -82,19 +82,33 @@ export function planOf(lots: readonly Lot[], plan: DrawnPlan): Plan | undefined 
     'superfat' in plan.target
       ? demandOf(lots).likely.mul(ONE.sub(percent(plan.target.superfat)))
       : hydroxideWithin(percent(plan.target.freeCaustic).div(M.naoh), lots, weighed, plan);
-  const step = plan.scaleStep;
-  const lye = lyeOf(weighed, hydroxide).map((charge) =>
-    step === undefined ? charge : { ...charge, mass: charge.mass.div(of(step)).floor().mul(of(step)) },
-  );
-  if (lye.some(({ mass }) => mass.equals(0))) return undefined;
-  const exactly = waterTo(lye, massOf(lots), plan.dilution);
-  const water = step === undefined ? exactly : toNearest(exactly, of(step));
+  const exact = lyeOf(weighed, hydroxide);
+  if (plan.scaleStep === undefined) return weighing(exact, waterTo(exact, massOf(lots), plan.dilution), lots, plan);
+  const step = of(plan.scaleStep);
+  let lye = exact.map((charge) => ({ ...charge, mass: charge.mass.div(step).floor().mul(step) }));
+  for (;;) {
+    if (lye.some(({ mass }) => mass.lte(0))) return undefined;
+    const water = toNearest(waterTo(lye, massOf(lots), plan.dilution), step);
+    const found = weighing(lye, water, lots, plan);
+    // water rounded down may make the batch so much smaller that a limit is passed
+    if ('superfat' in plan.target || found.freeCaustic.high.lte(of(plan.target.freeCaustic))) return found;
+    lye = withStepLess(lye, exact, step);
+  }
+}
+
+/** The alkali that is nearest to what it would be exactly gives way first. */
+function withStepLess(lye: readonly Charge[], exact: readonly Charge[], step: Fraction): Charge[] {
+  const reached = lye.map(({ mass }, at) => part(mass, exact[at]?.mass ?? ZERO));
+  const furthest = reached.reduce(most, ZERO);
+  const first = reached.findIndex((each) => each.equals(furthest));
+  return lye.map((charge, at) => (at === first ? { ...charge, mass: charge.mass.sub(step) } : charge));
+}
+
+/** What comes of these masses. */
+function weighing(lye: readonly Charge[], water: Fraction, lots: readonly Lot[], plan: DrawnPlan): Plan {
   const whole = massOf(lye).add(water);
   const batch = plan.batchMass === undefined ? massOf(lots).add(whole) : of(plan.batchMass);
-  const strength = threeOf((at) =>
-    sum(lye.map(({ mass, hydroxide: w }) => mass.mul(w[at])))
-      .div(whole)
-      .mul(100),
-  );
+  const hydroxide = (at: keyof Three): Fraction => sum(lye.map(({ mass, hydroxide: w }) => mass.mul(w[at])));
+  const strength = threeOf((at) => hydroxide(at).div(whole).mul(100));
   return { ...balanceOf(lots, lye, batch), lye, water, strength, batch };
 }

@@ -2,8 +2,10 @@
 import { textsOf, trials } from './trials.js';
 
 const [recipes = 100_000, seed = 1] = process.argv.slice(2).map(Number);
-const result = trials(recipes, seed, (done) => {
-  if (done % 1000 === 0) process.stderr.write(`${String(done)} of ${String(recipes)}\n`);
+const result = trials(recipes, seed, (done, soFar) => {
+  if (done % 1000 !== 0) return;
+  const found = `worst ${soFar.worst.deviation.toExponential(1)}, ${String(soFar.differences.size)} figures differ`;
+  process.stderr.write(`${String(done)} of ${String(recipes)}: ${found}\n`);
 });
 for (const text of textsOf(result)) process.stdout.write(`${text}\n`);
 const { figures, refusedByBoth, worst, differences } = result;

@@ -16,7 +16,11 @@ export interface Trials {
   readonly differences: ReadonlyMap<string, { readonly pair: Pair; readonly drawn: Drawn }>;
 }
 
-export function trials(recipes: number, seed: number, progress: (done: number) => void = () => undefined): Trials {
+export function trials(
+  recipes: number,
+  seed: number,
+  progress: (done: number, soFar: Trials) => void = () => undefined,
+): Trials {
   const chance = chanceFrom(seed);
   const differences = new Map<string, { pair: Pair; drawn: Drawn }>();
   const tally = { recipes, figures: 0, refusedByBoth: 0, worst: { deviation: 0, figure: 'none' } };
@@ -30,7 +34,7 @@ export function trials(recipes: number, seed: number, progress: (done: number) =
       if (!(deviation <= AGREEMENT) && !differences.has(pair.figure))
         differences.set(pair.figure, { pair, drawn: recipe });
     }
-    progress(done);
+    progress(done, { ...tally, differences });
   }
   return { ...tally, differences };
 }
