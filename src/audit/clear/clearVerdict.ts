@@ -254,9 +254,9 @@ const ONLY_SOAP = {
 /** What a printed pH says of a pot of soap and nothing else: exact, and remembered by its text. Undefined if it cannot be told. */
 function phOf({ additions, claimed: { ph } }: FloatPot): PhCode | undefined {
   if (ph === undefined) return 'not-printed';
-  if (Number.isNaN(numberIn(ph, 14).value) || additions.some(({ solvent }) => solvent === 'triethanolamine'))
-    return undefined;
-  return remembered(phCodes, String(ph as string), () => phFinding(ONLY_SOAP, ph as string).code);
+  if ((typeof ph !== 'string' && typeof ph !== 'number') || Number.isNaN(numberIn(ph, 14).value)) return undefined;
+  if (additions.some(({ solvent }) => solvent === 'triethanolamine')) return undefined;
+  return remembered(phCodes, String(ph), () => phFinding(ONLY_SOAP, ph).code);
 }
 
 function ofPh(pot: FloatPot, above: Above): Told {

@@ -17,7 +17,7 @@
  * - demand, `n = Σ m·SV/(1000·M)`: 3 + 1, the product, the divisor, the division, k − 1 sums: θ_(6+k).
  * - everything in the pot: a volume times a density θ_5, k − 1 sums: θ_(4+k).
  * - free caustic, as `A > n + limit·pot/(100·M)`: the constant and the product on θ_(4+k), one sum: θ_(7+k) against θ_(22+k).
- * - superfat s, as `100·A` against `n·(100 − s)`, taken only where |s| < 90: an error of γ_3·90 in a difference of at least 10
+ * - superfat s, as `100·A` against `n·(100 − s)`, taken only where `|s| < 90`: an error of γ_3·90 in a difference of at least 10
  *   is 9·3, and its own rounding θ_28; with n and the product θ_(35+k). By own values, `Σ m·v` in the place of n: θ_(37+k).
  * - strength of the lye, `100·pure/whole`: (20 + k) + (3 + k) + 2; water to alkali, as `whole/pure` against the figure plus
  *   one: the same; water to fats, as `100·whole` against `figure·fats + 100·pure`: less.
@@ -27,7 +27,7 @@
  * So each side is off by at most γ_N of itself, N = 48 + 2k.
  *
  * **What is clear.** From `A ≤ B` follows `a ≤ A(1 + γ) ≤ B(1 + γ) ≤ b·(1 + γ)/(1 − γ) < b·(1 + 2.1·γ)`. Hence `a > b·(1 + 4γ)`
- * proves `A > B`; of the 1.9·γ > 100·u to spare the sum and the product here take 3·u. The exact audit rounds to 34 digits,
+ * proves `A > B`; of the `1.9·γ > 90·u` to spare the sum and the product here take 3·u. The exact audit rounds to 34 digits,
  * and subtracts where we do not; what that puts between its comparison and the true one is some 1e-32 of A and B, far less
  * than the rest. All else is not clear.
  */

@@ -223,7 +223,8 @@ function strengthIn(fields: Plain, alkali: Alkali): Ends | undefined {
   const { solid, solution } = fields;
   if (solid !== undefined && solution !== undefined) return undefined;
   if (solid === undefined && solution === undefined) {
-    const [low, high] = [Number(UNSTATED_ASSAY[alkali].low) / 100, Number(UNSTATED_ASSAY[alkali].high) / 100];
+    const { low: least, high: most } = UNSTATED_ASSAY[alkali];
+    const [low, high] = [least / 100, Number(most) / 100];
     return { low, likely: (low + high) / 2, high };
   }
   const of = fieldsIn(
