@@ -16,7 +16,7 @@ export interface MeasuredVerdicts {
 }
 
 /** An audit takes milliseconds, so that few rounds are long enough. */
-const ROUNDS = 7;
+const ROUNDS = 5;
 const LIBRARY = '`verdictsOf`';
 
 function measured(name: string, corpus: readonly Recipe[]): MeasuredVerdicts {
@@ -44,7 +44,7 @@ function measured(name: string, corpus: readonly Recipe[]): MeasuredVerdicts {
 const isPlain = ({ claimed }: Recipe): boolean => claimed?.shares === undefined;
 
 /** Sound recipes, the same without the few that print what the whole pot is made of, and recipes with a slip. */
-export function verdictContenders(sound = 250, slips = 100): readonly MeasuredVerdicts[] {
+export function verdictContenders(sound = 800, slips = 60): readonly MeasuredVerdicts[] {
   const corpus = soundCorpus(sound, 41);
   return [
     measured('Drawn recipes', corpus),
