@@ -21,7 +21,7 @@ export interface IndexedVerdict {
  * their number, and nothing is read ahead.
  *
  * A record that is no recipe has a verdict as well and stops nothing. What the iterable itself throws, its reader gets: then
- * there is no next record. A record is read at most twice, so one whose getters answer differently each time has no one
+ * there is no next record. A record may be read several times, so one whose getters answer differently each time has no one
  * verdict. Options are read when the first verdict is asked for.
  *
  * Source: as `auditRecipe`.

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { fat, fatFromBlend, fatFromCertificate, isCalculationError, toJson, type Fat } from 'laurate';
 import { auditRecipe, verdictsOf } from 'laurate/audit';
+import type { Recipe } from 'laurate/recipe';
 import { describe, expect, it } from 'vitest';
 import { clearVerdict } from '../../src/audit/clear/clearVerdict.js';
 import { ownFats } from '../../src/recipe/readRecipe.js';
@@ -16,17 +17,19 @@ const verdicts = (recipes: Iterable<unknown>, options: object = { fats: own }): 
   Array.from(verdictsOf(recipes, options), ({ verdict }) => verdict);
 const audits = (recipes: readonly unknown[], options: object = { fats: own }): readonly string[] =>
   recipes.map((recipe) => auditRecipe(recipe, options).verdict);
+const printsParts = ({ claimed }: Recipe): boolean => claimed?.shares !== undefined;
 const clear = (recipe: unknown): string | undefined => clearVerdict(recipe, ownFats({ fats: own }), LIMIT);
 
 describe('of drawn recipes', { timeout: 120_000 }, () => {
   it.each([
     ['sound ones', soundCorpus(120, 31)],
-    ['ones with a slip', slipCorpus(70, 32)],
+    ['ones with a slip', slipCorpus(50, 32)],
+    ['ones that print the parts of the pot', soundCorpus(1500, 33).filter(printsParts).slice(0, 12)],
+    ['such with a slip', slipCorpus(120, 34).filter(printsParts).slice(0, 10)],
   ])('the verdict is that of the audit: %s', (_, corpus) => {
+    expect(corpus.length).toBeGreaterThan(5);
     expect(verdicts(corpus)).toEqual(audits(corpus));
-    // but for those that print what the whole pot is made of, nearly all are clear
-    const plain = corpus.filter(({ claimed = {} }) => claimed.shares === undefined);
-    expect(plain.filter((recipe) => clear(recipe) !== undefined).length).toBeGreaterThan(0.97 * plain.length);
+    expect(corpus.filter((recipe) => clear(recipe) !== undefined).length).toBeGreaterThan(0.9 * corpus.length);
   });
 });
 
@@ -41,69 +44,69 @@ interface Family {
 const lye = (g: string, solid: object = { hydroxide: { percent: '97.3' } }) => ({ alkali: 'naoh', mass: { g }, solid });
 const pot = (more: object = {}) => ({
   version: 1,
-  fats: [{ fat: 'Drum', mass: { g: '700000' } }],
-  lye: [lye('120000')],
+  fats: [{ fat: 'Drum', mass: { g: '70000000' } }],
+  lye: [lye('12000000')],
   ...more,
 });
 const byLye =
   (claimed: object = {}, fat = 'Drum', solid?: object) =>
   (figure: string) =>
-    pot({ fats: [{ fat, mass: { g: '700000' } }], lye: [lye(figure, solid)], claimed });
+    pot({ fats: [{ fat, mass: { g: '70000000' } }], lye: [lye(figure, solid)], claimed });
 const byWater = (claimed: object) => (figure: string) => pot({ water: { g: figure }, claimed });
 const value = (g: string) => (figure: string) =>
-  pot({ fats: [{ fat: 'Drum', mass: { g: '700000' }, claimed: { saponificationValue: { [g]: figure } } }] });
+  pot({ fats: [{ fat: 'Drum', mass: { g: '70000000' }, claimed: { saponificationValue: { [g]: figure } } }] });
 const share = (figure: string) =>
   pot({
     fats: [
-      { fat: 'Drum', mass: { g: '700000' }, claimed: { share: { percent: '41.7' } } },
+      { fat: 'Drum', mass: { g: '70000000' }, claimed: { share: { percent: '41.7' } } },
       { fat: 'Second', mass: { g: figure } },
     ],
-    lye: [lye('220000')],
+    lye: [lye('22000000')],
   });
 const kohShare = (figure: string) =>
   pot({
-    lye: [lye('40000'), { alkali: 'koh', mass: { g: figure }, solution: { hydroxide: { fraction: '0.49' } } }],
+    lye: [lye('4000000'), { alkali: 'koh', mass: { g: figure }, solution: { hydroxide: { fraction: '0.49' } } }],
     claimed: { kohShare: { percent: '61.3' } },
   });
 const added =
   (addition: object, claimed = {}) =>
   (figure: string) =>
-    pot({ water: { oz: figure }, additions: [{ mass: { g: '90000' }, ...addition }], claimed });
+    pot({ water: { oz: figure }, additions: [{ mass: { g: '9000000' }, ...addition }], claimed });
 const ofValues = (figure: string) =>
   pot({
-    fats: [{ fat: 'Drum', mass: { g: '700000' }, claimed: { saponificationValue: { mgKohPerG: '256.1' } } }],
+    fats: [{ fat: 'Drum', mass: { g: '70000000' }, claimed: { saponificationValue: { mgKohPerG: '256.1' } } }],
     lye: [lye(figure)],
     claimed: { superfat: { percent: '4.0' } },
   });
 
 const families: readonly Family[] = [
-  { name: 'free caustic of the likely lot', of: byLye(), between: [131_200, 136_000] },
-  { name: 'free caustic of the leanest lot', of: byLye(), between: [125_000, 130_500] },
-  { name: 'alkali in excess below the limit', of: byLye({}, 'Lot'), between: [127_000, 128_600] },
-  { name: 'free caustic above the limit, of one lot', of: byLye({}, 'Lot'), between: [128_350, 131_000] },
-  { name: 'free caustic, assay not stated', of: (figure) => pot({ lye: [{ alkali: 'naoh', mass: { g: figure } }] }), between: [110_000, 128_500] },
-  { name: 'free caustic, assay not stated, the weakest', of: (figure) => pot({ lye: [{ alkali: 'naoh', mass: { g: figure } }] }), between: [125_000, 134_500] },
-  { name: 'free caustic, total alkali', of: (figure) => pot({ lye: [lye(figure, { totalAlkali: { percent: '98.1' }, carbonate: { fraction: '0.0213' } })] }), between: [125_000, 140_000] },
-  { name: 'much fat left', of: byLye(), between: [90_000, 115_000] },
-  { name: 'superfat, the low end', of: byLye({ superfat: { percent: '9.3' } }, 'Lot'), between: [116_400, 126_000] },
-  { name: 'superfat, the high end', of: byLye({ superfat: { fraction: '0.093' } }, 'Drum'), between: [110_000, 119_000] },
-  { name: 'superfat aimed at', of: (figure) => pot({ lye: [lye(figure)], target: { superfat: { percent: '8' } } }), between: [110_000, 119_000] },
-  { name: 'negative superfat', of: byLye({ superfat: { percent: '-0.03' } }, 'Lot'), between: [127_000, 128_255] },
-  { name: 'own values', of: ofValues, between: [115_000, 126_000] },
-  { name: 'strength, the low end', of: byWater({ strength: { percent: '33.3' } }), between: [200_000, 230_600] },
-  { name: 'strength, the high end', of: byWater({ strength: { percent: '33.3' } }), between: [230_600, 260_000] },
-  { name: 'water to alkali', of: byWater({ waterPerAlkali: '2.13' }), between: [200_000, 248_650] },
-  { name: 'water to alkali as weighed', of: byWater({ waterPerAlkali: 2.13 }), between: [255_600, 270_000] },
-  { name: 'water to fats', of: byWater({ waterPerFat: { percent: '33.1' } }), between: [200_000, 228_500] },
-  { name: 'water to fats, as added', of: byWater({ waterPerFat: { percent: '33.1' } }), between: [231_700, 250_000] },
-  { name: 'total, the low end', of: byWater({ total: { kg: '1020.000' } }), between: [190_000, 200_000] },
-  { name: 'total, the high end', of: byWater({ total: { lb: '2248.71' } }), between: [200_000.5, 210_000] },
-  { name: 'share of a fat', of: share, between: [900_000, 978_657] },
-  { name: 'share of KOH', of: kohShare, between: [150_000, 176_500] },
+  { name: 'free caustic of the likely lot', of: byLye(), between: [13_120_000, 13_600_000] },
+  { name: 'free caustic of the leanest lot', of: byLye(), between: [12_500_000, 13_050_000] },
+  { name: 'alkali in excess below the limit', of: byLye({}, 'Lot'), between: [12_700_000, 12_860_000] },
+  { name: 'free caustic above the limit, of one lot', of: byLye({}, 'Lot'), between: [12_835_000, 13_100_000] },
+  { name: 'free caustic, assay not stated', of: (figure) => pot({ lye: [{ alkali: 'naoh', mass: { g: figure } }] }), between: [11_000_000, 12_850_000] },
+  { name: 'free caustic, assay not stated, the weakest', of: (figure) => pot({ lye: [{ alkali: 'naoh', mass: { g: figure } }] }), between: [12_500_000, 13_450_000] },
+  { name: 'free caustic, total alkali', of: (figure) => pot({ lye: [lye(figure, { totalAlkali: { percent: '98.1' }, carbonate: { fraction: '0.0213' } })] }), between: [12_500_000, 14_000_000] },
+  { name: 'much fat left', of: byLye(), between: [9_000_000, 11_500_000] },
+  { name: 'superfat, the low end', of: byLye({ superfat: { percent: '9.3' } }, 'Lot'), between: [11_640_000, 12_600_000] },
+  { name: 'superfat, the high end', of: byLye({ superfat: { fraction: '0.093' } }, 'Drum'), between: [11_000_000, 11_900_000] },
+  { name: 'superfat aimed at', of: (figure) => pot({ lye: [lye(figure)], target: { superfat: { percent: '8' } } }), between: [11_000_000, 11_900_000] },
+  { name: 'negative superfat', of: byLye({ superfat: { percent: '-0.03' } }, 'Lot'), between: [12_700_000, 12_825_500] },
+  { name: 'own values', of: ofValues, between: [11_500_000, 12_600_000] },
+  { name: 'strength, the low end', of: byWater({ strength: { percent: '33.3' } }), between: [20_000_000, 23_060_000] },
+  { name: 'strength, the high end', of: byWater({ strength: { percent: '33.3' } }), between: [23_060_000, 26_000_000] },
+  { name: 'water to alkali', of: byWater({ waterPerAlkali: '2.13' }), between: [20_000_000, 24_865_000] },
+  { name: 'water to alkali as weighed', of: byWater({ waterPerAlkali: 2.13 }), between: [25_560_000, 27_000_000] },
+  { name: 'water to fats', of: byWater({ waterPerFat: { percent: '33.1' } }), between: [20_000_000, 22_850_000] },
+  { name: 'water to fats, as added', of: byWater({ waterPerFat: { percent: '33.1' } }), between: [23_170_000, 25_000_000] },
+  { name: 'total, the low end', of: byWater({ total: { kg: '102000.000' } }), between: [19_000_000, 20_000_000] },
+  { name: 'total, the high end', of: byWater({ total: { lb: '224871.5' } }), between: [20_000_001, 21_000_000] },
+  { name: 'share of a fat', of: share, between: [90_000_000, 97_865_700] },
+  { name: 'share of KOH', of: kohShare, between: [15_000_000, 17_650_000] },
   { name: 'a saponification value', of: value('mgKohPerG'), between: [200, 255] },
   { name: 'a saponification value of NaOH', of: value('gNaohPerG'), between: [0.15, 0.182] },
-  { name: 'share of an addition', of: added({ solvent: 'glycerol', claimed: { share: { percent: '8.1' } } }), between: [2_000, 7_100] },
-  { name: 'total with a volume', of: added({ mass: undefined, volume: { mL: '90000' }, solvent: 'glycerol' }, { total: { g: '1100000' } }), between: [2_000, 5_908] },
+  { name: 'share of an addition', of: added({ solvent: 'glycerol', claimed: { share: { percent: '8.1' } } }), between: [200_000, 710_000] },
+  { name: 'total with a volume', of: added({ mass: undefined, volume: { mL: '9000000' }, solvent: 'glycerol' }, { total: { kg: '110000' } }), between: [200_000, 590_800] },
 ]; // prettier-ignore
 
 describe('at the edges', { timeout: 120_000 }, () => {
@@ -140,11 +143,33 @@ describe('at the edges', { timeout: 120_000 }, () => {
   /** Fields without a value are not there. */
   const without = (recipe: object): unknown => JSON.parse(JSON.stringify(recipe)) as unknown;
 
-  it('where a comparison is a tie, the audit decides', () => {
-    const tie = { version: 1, fats: [{ fat: 'Lot', mass: { g: '1000' } }], lye: [lye('100', { hydroxide: { percent: '100' } })], water: { g: '100' }, claimed: { total: { g: '1202' }, strength: { percent: '50' } } }; // prettier-ignore
-    expect(clear(tie)).toBeUndefined();
-    expect(verdicts([tie])).toEqual(audits([tie]));
+  /** Masses whose sum, share or ratio falls just on an end of what is printed, in decimals: in float64 it falls beside it. */
+  const ties = fc.record({
+    tenths: fc.integer({ min: 1001, max: 9999 }),
+    hundredths: fc.integer({ min: 3001, max: 9999 }),
+    end: fc.constantFrom(-1, 1),
   });
+
+  it('where a comparison is a tie, the audit decides', () => {
+    const decided = fc.sample(ties, { seed: 20261128, numRuns: 20 }).flatMap(({ tenths, hundredths, end }) => {
+      const [water, percent] = [new Exact(tenths).div(10), new Exact(hundredths).div(100)];
+      const fats = (first: Exact) =>
+        [first, new Exact(1000).minus(first)].map((g) => ({ fat: 'Lot', mass: { g: g.toFixed() } }));
+      const [row, other] = fats(percent.times(10));
+      const solution = [{ alkali: 'naoh', mass: { g: '300.30' }, solution: { hydroxide: { percent: '40' } } }];
+      const of = (more: object): object => ({ version: 1, fats: [row, other], lye: solution, water: { g: water.toFixed() }, ...more });
+      const printed = (exact: Exact, step: string, digits: number): string => exact.plus(new Exact(step).times(end)).toFixed(digits);
+      return [
+        // 1300.3 g and the water; one hundredth of it is the last digit of the lye
+        of({ claimed: { total: { g: printed(water.plus('1300.3').plus(end * 0.01), '0.01', 2) } } }),
+        of({ claimed: { waterPerFat: { percent: printed(water.div(10), '0.001', 3) } } }),
+        of({ fats: [{ ...row, claimed: { share: { percent: printed(percent, '0.01', 2) } } }, other] }),
+      ].map((recipe) => ({ recipe, isClear: clear(recipe) !== undefined }));
+    });
+    const recipes = decided.map(({ recipe }) => recipe);
+    expect(verdicts(recipes)).toEqual(audits(recipes));
+    expect(decided.filter(({ isClear }) => isClear)).toEqual([]);
+  }); // prettier-ignore
 });
 
 const full = {
@@ -169,7 +194,7 @@ const full = {
 }; // prettier-ignore
 
 describe('of anything else', { timeout: 120_000 }, () => {
-  const SEED = { seed: 20261126, numRuns: 150 };
+  const SEED = { seed: 20261126, numRuns: 60 };
   const thrower = (): never => {
     throw new Error('read');
   };
@@ -208,7 +233,8 @@ describe('of anything else', { timeout: 120_000 }, () => {
   });
 
   it('with a field left out, or one too many', () => {
-    const recipes = places.map((path, at) =>
+    const some = places.filter((_, at) => at % 3 === 0);
+    const recipes = some.map((path, at) =>
       changed([at % 2 === 0 ? [path, undefined] : [[...path.slice(0, -1), 'besides'], 1]]),
     );
     expect(verdicts(recipes)).toEqual(audits(recipes));
@@ -239,7 +265,7 @@ describe('of anything else', { timeout: 120_000 }, () => {
     );
     const withPh = ['6.1', '8', '9.5', '10.9', '12', 14].flatMap((ph) => [
       pot({ claimed: { ph } }),
-      pot({ claimed: { ph }, fats: [{ fat: 'oleic-acid', mass: { g: '700000' } }] }),
+      pot({ claimed: { ph }, fats: [{ fat: 'oleic-acid', mass: { g: '70000000' } }] }),
       pot({ claimed: { ph }, additions: [{ name: 'clay', mass: { g: '5' } }] }),
       pot({ claimed: { ph }, additions: [{ solvent: 'triethanolamine', mass: { g: '5' } }] }),
     ]);
@@ -303,7 +329,7 @@ describe('as a generator', () => {
   }); // prettier-ignore
 
   it('a fat of the registry is told by any of its names', () => {
-    const of = (name: string): object => pot({ fats: [{ fat: name, mass: { g: '700000' } }] });
+    const of = (name: string): object => pot({ fats: [{ fat: name, mass: { g: '70000000' } }] });
     const names = ['coconut-oil', 'Coconut oil', 'COPRA oil', fat('olive-oil').name];
     expect(names.map((name) => clear(of(name)))).toEqual(audits(names.map(of)));
   });

@@ -14,7 +14,7 @@ const LIMIT = 0.05;
 type Span = readonly [low: number, value: number, high: number];
 
 function printed(quantity: unknown): Span {
-  const [[unit, figure] = ['', '0']] = typeof quantity === 'object' ? Object.entries(quantity as object) : [['', quantity]];
+  const [[unit, figure] = ['', '0']] = typeof quantity === 'object' && quantity !== null ? Object.entries(quantity) : [['', quantity]];
   const text = String(figure);
   const step = 10 ** -(text.split('.')[1]?.length ?? 0);
   const factor = UNITS[unit] ?? Number.NaN;
@@ -44,7 +44,7 @@ export function floatVerdict({ fats, lye, water, additions = [], claimed = {} }:
   const own = [0, 0, 0] as [number, number, number];
   for (const row of fats) {
     const grams = printed(row.mass)[value];
-    const lots = valuesOf(row.fat as string | Fat);
+    const lots = valuesOf(row.fat);
     const claim = row.claimed?.saponificationValue === undefined ? undefined : printed(row.claimed.saponificationValue);
     fatGrams += grams;
     for (const end of [low, value, high] as const) {

@@ -133,7 +133,7 @@ ${table(
 ## Verdicts of many recipes
 
 The recipes of \`npm run bench:audit\`, made before anything is timed. \`verdictsOf\` gives the verdicts of \`auditRecipe\`, all of
-them compared first, without its findings. Where a recipe prints what the whole pot is made of, the audit itself decides;
+them compared first, without its findings. Where a recipe prints what the whole pot is made of, that is compared in exact decimals;
 these are few and cost most of the time. The script takes the recipe to be right in shape, and leaves out pH, temperatures,
 densities and the parts of the pot. Of fewer rounds than the rest (${String(verdicts[0]?.rounds[0]?.figures.length ?? 0)}), as an audit takes long.
 

@@ -1,11 +1,15 @@
 import type { Alkali } from '../../lye/index.js';
 import { ZERO } from '../../numbers/index.js';
 import { readTemperature, unitsByKind, type Estimate, type TemperatureInput } from '../../quantities/index.js';
+import { readParts } from '../../recipe/readParts.js';
 import type { OwnFats } from '../../recipe/readRecipe.js';
 import { WORK_STAGES } from '../../process/index.js';
 import { MUCH } from '../checks/fatLeft.js';
+import { partFindings } from '../checks/partShares.js';
+import { partPoints } from '../checks/partValues.js';
 import { phFinding } from '../checks/ph.js';
 import { temperatureFindings } from '../checks/temperatures.js';
+import { potOf } from '../pot.js';
 import { potAddition } from '../potAdditions.js';
 import type { Verdict } from '../verdict.js';
 import { aboveOf, anyOf, not, printedFloat, type FloatPrinted, type Told } from './float64.js';
@@ -14,7 +18,7 @@ import {
   fieldsIn,
   figureIn,
   floatPot,
-  FOR_THE_AUDIT,
+  PARTS,
   quantityIn,
   type FloatFat,
   type FloatLye,
@@ -25,14 +29,15 @@ import { remembered } from './remembered.js';
 /**
  * The verdict of a recipe in float64, where it is clear: a recipe of the plainest shape of which every comparison that
  * decides is further from its edge than the arithmetic may be off (the proof stands in `float64.ts`). Undefined for all else;
- * then the audit itself decides. The comparisons are those of `checks`, one by one, without findings and slips.
+ * then the audit itself decides. The comparisons are those of `checks`, one by one, without findings and slips; the parts of
+ * the whole pot, if they are printed, are compared by the check itself.
  *
  * @param limit - free caustic above which a recipe is dangerous, mol of hydroxide to a gram of the pot
  */
 export function clearVerdict(recipe: unknown, own: OwnFats, limit: number): Verdict | undefined {
   try {
     const pot = floatPot(recipe, own);
-    return pot === undefined ? undefined : verdictOfPot(pot, limit);
+    return pot === undefined ? undefined : verdictOfPot(pot, limit, () => arePartsWrong(recipe, own));
   } catch {
     // a getter that throws, a revoked proxy, a fat that nobody knows: for the audit to say
     return undefined;
@@ -85,7 +90,7 @@ function sum<T>(rows: readonly T[], of: (row: T) => number): number {
 const MOST_GRAMS = 1e11;
 
 /** The worst first, as `verdictOf` has it; undefined as soon as something that decides is not clear. */
-function verdictOfPot(pot: FloatPot, limit: number): Verdict | undefined {
+function verdictOfPot(pot: FloatPot, limit: number, partsOf: () => Told): Verdict | undefined {
   const { fats, lye, claimed, aim } = pot;
   const above = aboveOf(pot.rows);
   const grams = potGrams(pot);
@@ -98,7 +103,7 @@ function verdictOfPot(pot: FloatPot, limit: number): Verdict | undefined {
   if (isDangerous !== false) return isDangerous ? 'dangerous' : undefined;
   const isWrong = anyOf(contradictionsIn(pot, above));
   if (isWrong !== false) return isWrong ? 'wrong' : undefined;
-  if (FOR_THE_AUDIT.some((claim) => claimed[claim] !== undefined)) return undefined;
+  if (claimed['freeCausticAlkali'] !== undefined) return undefined;
   const hangsOnAssay = above(strongest, leanest + allowed);
   const isDoubtful = anyOf([
     above(weakest, leanest + allowed),
@@ -107,8 +112,20 @@ function verdictOfPot(pot: FloatPot, limit: number): Verdict | undefined {
     claimed['superfat'] === undefined && aim === undefined && above(leanest * (1 - MUCH / 100), strongest),
     ...doubtsIn(pot),
   ]);
-  if (isDoubtful !== false) return isDoubtful ? 'doubtful' : undefined;
-  return hangsOnAssay === true ? 'cannot-tell' : 'sound';
+  if (isDoubtful === undefined) return undefined;
+  // they cost most, and are asked last
+  const arePartsOff = PARTS.some((claim) => claimed[claim] !== undefined) && partsOf();
+  if (arePartsOff !== false) return arePartsOff ? 'wrong' : undefined;
+  return isDoubtful ? 'doubtful' : hangsOnAssay === true ? 'cannot-tell' : 'sound';
+}
+
+/** Whether the printed parts of the whole pot are contradicted, in exact decimals; undefined where something cannot be read. */
+function arePartsWrong(recipe: unknown, { fats }: OwnFats): Told {
+  const parts = readParts(recipe, { fats });
+  const pot = potOf(parts);
+  if (parts.faults.length > 0 || pot.faults.length > 0) return undefined;
+  const points = partPoints(pot);
+  return points !== undefined && partFindings(points, parts.claimed).length > 0;
 }
 
 /** Whether each printed figure is contradicted by the rest of the recipe; what is not judged is left out. */

@@ -170,14 +170,19 @@ export function floatPot(recipe: unknown, own: OwnFats): FloatPot | undefined {
 }
 
 const RECIPE = ['version', 'title', 'fats', 'lye', 'water', 'additions', 'target', 'claimed', 'temperatures'];
-/** What hangs on the whole pot, or cannot be told apart from a doubt: for the audit, unless the verdict is clear without it. */
-export const FOR_THE_AUDIT: readonly string[] = [
-  'shares',
-  'clearingAgentsPerSoap',
-  'waterPerSoap',
+/** What is printed of the parts of the whole pot. */
+export const PARTS: readonly string[] = ['shares', 'clearingAgentsPerSoap', 'waterPerSoap'];
+const CLAIMS = [
+  'superfat',
+  'strength',
+  'waterPerAlkali',
+  'waterPerFat',
+  'kohShare',
+  'total',
+  'ph',
   'freeCausticAlkali',
+  ...PARTS,
 ];
-const CLAIMS = ['superfat', 'strength', 'waterPerAlkali', 'waterPerFat', 'kohShare', 'total', 'ph', ...FOR_THE_AUDIT];
 
 const valuesOfFats = /* @__PURE__ */ new WeakMap<SingleFat, { readonly value: Ends; readonly acidValue: number }>();
 
