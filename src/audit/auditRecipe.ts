@@ -96,7 +96,7 @@ const SEVERITIES = ['danger', 'caution', 'note'] as const;
  * ```
  */
 export function auditRecipe(value: unknown, options: AuditRecipeOptions = {}): AuditRecipeResult {
-  const { fats, limit, faults: faultsOfOptions } = readOptions(options);
+  const { fats, limit, faults: faultsOfOptions } = readAuditOptions(options);
   const parts = readParts(value, { fats });
   const pot = potOf(parts);
   const points = arePartsClaimed(parts.claimed) ? partPoints(pot) : undefined;
@@ -144,8 +144,8 @@ interface ReadOptions {
   readonly faults: readonly CalculationError[];
 }
 
-/** Reads the options; one that cannot be read leaves the other as it is. */
-function readOptions(options: unknown): ReadOptions {
+/** Reads the options of an audit; one that cannot be read leaves the other as it is. */
+export function readAuditOptions(options: unknown): ReadOptions {
   const faults: CalculationError[] = [];
   const attempt = <T>(read: () => T): T | undefined => {
     try {

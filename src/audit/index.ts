@@ -8,4 +8,5 @@ export { auditRecipe, type AuditRecipeOptions, type AuditRecipeResult, type Impl
 export type { Finding, FindingCode, Severity } from './finding.js';
 export type { FindingValue, PlainNumber } from './findingValue.js';
 export type { Slip, SlipCode } from './slips/slip.js';
+export { verdictsOf, type IndexedVerdict } from './verdictsOf.js';
 export type { Verdict } from './verdict.js';

@@ -69,7 +69,7 @@ export interface Pot {
 }
 
 /** What technical grades of alkali hold, percent by mass, where a recipe does not say; common practice, no source. */
-const UNSTATED_ASSAY = { naoh: { low: 95, high: '100.5' }, koh: { low: 82, high: 100 } } as const;
+export const UNSTATED_ASSAY = { naoh: { low: 95, high: '100.5' }, koh: { low: 82, high: 100 } } as const;
 
 const NONE: Printed = /* @__PURE__ */ frozen({ low: ZERO, value: ZERO, high: ZERO, text: '0', unit: 'g' });
 

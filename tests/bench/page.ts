@@ -2,6 +2,7 @@
 import { cpus } from 'node:os';
 import { ratioOf, spreadOf, type Rounds } from './harness.js';
 import { comparison, table, verdict, withQuartiles } from './table.js';
+import type { MeasuredVerdicts } from './verdicts.js';
 
 /** What was measured; each list begins with the library. */
 export interface Measurements {
@@ -15,12 +16,15 @@ export interface Measurements {
   readonly certificate: readonly Rounds[];
   /** Functions without a plain way to compare with. */
   readonly lyeBench: readonly Rounds[];
+  readonly verdicts: readonly MeasuredVerdicts[];
   /** Milliseconds. */
   readonly imports: readonly Rounds[];
 }
 
 /** The aims of the design: a plan of five fats against plain decimals, an import against that of decimal.js. */
 const [PLAN_AIM, IMPORT_AIM] = [2, 1.5];
+/** Verdicts against whole audits, of drawn recipes: at least so many times as fast. */
+const VERDICTS_AIM = 10;
 
 function named(measured: readonly Rounds[], name: string): Rounds {
   const found = measured.find((rounds) => rounds.name === name);
@@ -43,9 +47,33 @@ function growthTable(plans: readonly Rounds[]): string {
   );
 }
 
+/** How many times as long an audit takes, of the first corpus, in words. */
+function verdictsAim([corpus]: readonly MeasuredVerdicts[]): string {
+  const rounds = corpus?.rounds ?? [];
+  const ratio = ratioOf(named(rounds, '`auditRecipe`'), named(rounds, '`verdictsOf`'));
+  return `aim at least ${String(VERDICTS_AIM)}, measured ${withQuartiles(ratio)}: ${ratio.middle >= VERDICTS_AIM ? 'met' : '**missed**'}`;
+}
+
+/** One corpus: the ways, and how many times as fast `verdictsOf` is, and where the script is off. */
+function verdictsTable({ name, recipes, rounds, scriptDiffers }: MeasuredVerdicts): string {
+  const library = named(rounds, '`verdictsOf`');
+  return `### ${name}
+
+${table(
+  ['way', 'µs a recipe', 'takes as many times as long as `verdictsOf`'],
+  rounds.map((way) => [
+    way.name,
+    withQuartiles(spreadOf(way.figures)),
+    way === library ? '1' : withQuartiles(ratioOf(way, library)),
+  ]),
+)}
+
+${String(recipes)} recipes; the script comes to another verdict in ${String(scriptDiffers)}.`;
+}
+
 /** The whole page as Markdown, not yet laid out. */
 export function pageOf(measurements: Measurements): string {
-  const { rounds, importRounds, plans, growth, profileValue, certificate, lyeBench, imports } = measurements;
+  const { rounds, importRounds, plans, growth, profileValue, certificate, lyeBench, verdicts, imports } = measurements;
   const five = plans.get(5) ?? [];
   const planRatio = ratioOf(named(five, '`planLye`'), named(five, 'plain decimals'));
   const importRatio = ratioOf(named(imports, '`laurate`'), named(imports, '`decimal.js`'));
@@ -61,6 +89,7 @@ inside each round, so that they hold on a busy machine too; the times themselves
 built package, Node ${process.versions.node}, ${String(cpus().length)} processor cores (${process.arch}), not kept free of other work.
 
 - \`planLye\` of five fats against plain decimals: ${verdict(planRatio, PLAN_AIM)}.
+- \`auditRecipe\` against \`verdictsOf\`, of drawn recipes: ${verdictsAim(verdicts)}.
 - Import of \`laurate\` against \`decimal.js\` alone: ${verdict(importRatio, IMPORT_AIM)}.
 
 ## A lye plan
@@ -100,6 +129,15 @@ ${table(
   ['call', 'µs'],
   lyeBench.map(({ name, figures }) => [name, withQuartiles(spreadOf(figures))]),
 )}
+
+## Verdicts of many recipes
+
+The recipes of \`npm run bench:audit\`, made before anything is timed. \`verdictsOf\` gives the verdicts of \`auditRecipe\`, all of
+them compared first, without its findings. Where a recipe prints what the whole pot is made of, that is compared in exact decimals;
+these are few and cost most of the time. The script takes the recipe to be right in shape, and leaves out pH, temperatures,
+densities and the parts of the pot. Of fewer rounds than the rest (${String(verdicts[0]?.rounds[0]?.figures.length ?? 0)}), as an audit takes long.
+
+${verdicts.map(verdictsTable).join('\n\n')}
 
 ## Import
 

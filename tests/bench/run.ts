@@ -12,6 +12,7 @@ import { lyeBenchContenders } from './lyeBench.js';
 import { growthContender, lyePlanContenders } from './lyePlan.js';
 import { pageOf } from './page.js';
 import { profileValueContenders } from './profileValue.js';
+import { verdictContenders } from './verdicts.js';
 
 const ROUNDS = 60;
 const IMPORT_ROUNDS = 60;
@@ -29,6 +30,7 @@ const page = pageOf({
   profileValue: timed(profileValueContenders(), ROUNDS),
   certificate: timed(certificateContenders(), ROUNDS),
   lyeBench: timed(lyeBenchContenders, ROUNDS),
+  verdicts: verdictContenders(),
   imports: importTimes(IMPORT_ROUNDS),
 });
 

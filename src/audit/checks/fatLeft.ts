@@ -5,7 +5,7 @@ import type { Pot } from '../pot.js';
 import type { Slip } from '../slips/slip.js';
 
 /** More fat than this is left only where it is meant, percent: a convention. */
-const MUCH = 20;
+export const MUCH = 20;
 
 /** Whether a lye that no superfat is printed for leaves much of the fat, whatever the lot. */
 export function fatLeftFinding({ balance }: Pot, slips: () => readonly Slip[]): Finding | undefined {

@@ -17,11 +17,17 @@ const TEMPERATURE = { celsius: 25 } as const;
 
 const solution = (g: string) => ({ soap: { g }, solution: { mL: 100 } });
 
+/** What of a pot a pH is judged by. */
+type JudgedPot = Pick<
+  Pot,
+  'fats' | 'additions' | 'unweighed' | 'areAllFats' | 'isAllLye' | 'areAllAdditions' | 'charged'
+>;
+
 /**
  * What a printed pH says: below what soap shows it contradicts a pot of soap and nothing else, above it there is caustic.
  * Between, it tells nothing of caustic.
  */
-export function phFinding(pot: Pot, claim: Numeric): Finding {
+export function phFinding(pot: JudgedPot, claim: Numeric): Finding {
   const printed = printedNumber(claim);
   const error = { pH: Decimal.min(COARSEST, Decimal.max(STRIP, printed.high.minus(printed.value))) };
   const triethanolamine = pot.additions.some(({ holds }) => holds?.solvent === 'triethanolamine');
@@ -94,7 +100,7 @@ function cannotTell(read: Read, triethanolamine: boolean): Finding {
 }
 
 /** What besides soap may lie under it: free acid, and additions that have only a name. */
-function belowSoap(read: Read, pot: Pot): Finding {
+function belowSoap(read: Read, pot: JudgedPot): Finding {
   const isOpen = !pot.areAllAdditions || [...pot.additions, ...pot.unweighed].some(({ holds }) => holds === undefined);
   const says = `The recipe prints a pH of ${read.printed.text}. ${SHOWS} ${rangeInWords(bandOf(read))} ${IN_WATER}, and ${inWords(read.error)} more than printed does not reach it.`;
   if (isOpen || mayLeaveAcid(pot)) {
@@ -114,7 +120,7 @@ function belowSoap(read: Read, pot: Pot): Finding {
 }
 
 /** Whether the lye may not suffice for the free acid of the fats, or these are not all known. */
-function mayLeaveAcid({ areAllFats, isAllLye, fats, charged }: Pot): boolean {
+function mayLeaveAcid({ areAllFats, isAllLye, fats, charged }: JudgedPot): boolean {
   const charges = fats.flatMap(({ fat, grams }) => (fat === undefined ? [] : [{ fat, grams: grams.value }]));
   if (!areAllFats || !isAllLye || charges.length < fats.length) return true;
   const acid = expandedCharges(charges).reduce(

@@ -17,8 +17,14 @@ import type { Slip } from '../slips/slip.js';
 const SPIRITS: readonly SolventId[] = ['ethanol', '2-propanol'];
 const WATER_BOILS = 100;
 
+/** What goes in besides fats and lye. */
+type Additions = Pick<Pot, 'additions' | 'unweighed'>;
+
 /** Whether the printed temperatures are those of the work; what a lye by itself may have, no window tells. */
-export function temperatureFindings(pot: Pot, { temperatures }: RecipeParts): readonly Finding[] {
+export function temperatureFindings(
+  pot: Additions,
+  { temperatures }: Pick<RecipeParts, 'temperatures'>,
+): readonly Finding[] {
   const windows = temperatures.rows.length === 0 ? [] : processWindows();
   const spirit = lowestBoiling(pot);
   return temperatures.rows.flatMap((row) => {
@@ -37,7 +43,7 @@ interface Reading {
   readonly ofStage: readonly ProcessWindow[];
 }
 
-function windowFinding(reading: Reading, pot: Pot): Finding | undefined {
+function windowFinding(reading: Reading, pot: Additions): Finding | undefined {
   const { stage, printed } = reading;
   const says = `The recipe prints ${asPrinted(printed).text} at ${stage}.`;
   const slips = slipsOfScale(reading);
@@ -119,7 +125,7 @@ interface Boiling {
 }
 
 /** The spirit of the pot that boils first. */
-function lowestBoiling(pot: Pot): Boiling | undefined {
+function lowestBoiling(pot: Additions): Boiling | undefined {
   const boiling = SPIRITS.filter((id) => holds(pot, [id])).flatMap((id): readonly Boiling[] => {
     const { name, boilingPoint, basis } = solvent(id);
     return boilingPoint === undefined ? [] : [{ name, celsius: boilingPoint.celsius, basis }];
@@ -127,7 +133,7 @@ function lowestBoiling(pot: Pot): Boiling | undefined {
   return boiling.sort((one, other) => one.celsius.cmp(other.celsius))[0];
 }
 
-const holds = ({ additions, unweighed }: Pot, solvents: readonly SolventId[]): boolean =>
+const holds = ({ additions, unweighed }: Additions, solvents: readonly SolventId[]): boolean =>
   [...additions, ...unweighed].some((one) => one.holds !== undefined && solvents.includes(one.holds.solvent));
 
 function spiritFinding(reading: Reading, { name, celsius, basis }: Boiling): Finding | undefined {
