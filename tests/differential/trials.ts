@@ -5,7 +5,7 @@ import { drawn, type Drawn } from './drawn.js';
 import { deviationOf, type Pair } from './pairs.js';
 
 /** Of the mass of the batch; of shares, as parts of one. */
-export const AGREEMENT = 1e-25;
+const AGREEMENT = 1e-25;
 
 export interface Trials {
   readonly recipes: number;
