@@ -373,4 +373,16 @@ describe('cautions', () => {
       ),
     ).toEqual([...none, ...ours]);
   });
+
+  it.each([
+    ['vodka', 'spirit-catches-fire'],
+    ['denatured alcohol', 'spirit-catches-fire'],
+    ['citric acid', 'acid-into-hot-soap'],
+  ])('tell of %s by its name, by mass and by volume: %s', (name, code) => {
+    const cautions = (...additions: readonly object[]) => audited(pot({ additions })).cautions.map((one) => one.code);
+    const none = cautions({ name: 'colour', mass: { g: '5' } });
+    for (const amount of [{ mass: { g: '5' } }, { volume: { mL: '5' } }]) {
+      expect(cautions({ name, ...amount })).toEqual([...none, code]);
+    }
+  });
 });

@@ -163,6 +163,19 @@ describe('the work', () => {
     expect(linesOf(page).find((line) => line.startsWith('> '))).toContain('a stronger lye stays partly solid');
   });
 
+  it('says what spirit and acid do that are known by their names only, where they go in', () => {
+    const additions = [...BASE.additions, { name: 'vodka', mass: { g: 50 } }, { name: 'citric acid', mass: { g: 5 } }];
+    const page = batchSheetOf(planBatch({ ...BASE, additions }, { fats: own }));
+    const rest = stepOf(page, 'What else goes in');
+    expect(rest).toContain('What is spirit goes in last, off the heat.');
+    expect(rest).toContain('no flame, spark or glowing plate');
+    expect(rest).toContain('Acid poured into hot soap');
+    expect(page).toContain('What it takes up of the lye is not counted');
+    const plain = stepOf(batchSheetOf(planBatch(BASE, { fats: own })), 'What else goes in');
+    expect(plain).toContain('stir in colour.');
+    expect(plain).not.toMatch(/off the heat|Caution/);
+  });
+
   it('says from where its portions start, and how hot it gets at the most', () => {
     const batch = harbour();
     const step = stepOf(batchSheetOf(batch), 'Lye into the fats');
@@ -261,9 +274,12 @@ describe('every sheet', () => {
           expect(off.abs().lte(units === 'us' ? '0.284' : 0)).toBe(true);
           if (kind === 'alkali') expect(off.lte(0)).toBe(true);
         }
-        // what is hot stands where the lye goes in and where it is poured
+        // what is hot stands where the lye goes in and where it is poured; fire wherever spirit is stirred in or stirred
+        const isThere = (title: string): boolean => stepOf(page, title) !== '';
+        const withSpirit = ['Clear', 'What else goes in'].filter(isThere).length;
         for (const { code, text } of batch.cautions) {
-          expect(page.split(text)).toHaveLength(code === 'hot-soap-scalds' ? 3 : 2);
+          const times = { 'hot-soap-scalds': 2, 'spirit-catches-fire': withSpirit }[code] ?? 1;
+          expect(page.split(text)).toHaveLength(times + 1);
         }
         expect(linesOf(page).at(-1)).toContain('These are sums, not a certificate');
       }),

@@ -1,4 +1,5 @@
 import type { ChargedPot, SolventId } from '../../composition/index.js';
+import { isNamedSpirit } from '../../composition/namedAdditions.js';
 import { additionName } from './itemNames.js';
 import type { Sheet } from './sheetBatch.js';
 import { ceiling, type SheetStep } from './sheetStep.js';
@@ -38,5 +39,13 @@ export function restSteps({ batch, pot, write }: Sheet): readonly SheetStep[] {
   const names = rest.map((one) => additionName(one, write)).join(', ');
   // scent is driven off by heat
   const near = write.temperature(batch.given.options.pourAt);
-  return [{ title: 'What else goes in', does: `Let it come down near ${near} and stir in ${names}.` }];
+  const hasSpirit = rest.some(({ given }) => 'name' in given && isNamedSpirit(given.name));
+  const spirit = hasSpirit ? ' What is spirit goes in last, off the heat.' : '';
+  return [
+    {
+      title: 'What else goes in',
+      does: `Let it come down near ${near} and stir in ${names}.${spirit}`,
+      cautions: 'rest',
+    },
+  ];
 }
