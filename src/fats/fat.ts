@@ -30,6 +30,9 @@ function listings(): ReadonlyMap<string, FatListing> {
   return byName;
 }
 
+/** Whether something goes by a name of a published fat. */
+export const isPublishedFat = (name: string): boolean => listings().has(lettersOf(name));
+
 /**
  * A published fat, by its id, its name or a synonym of the trade.
  *

@@ -356,6 +356,11 @@ describe('what is refused', () => {
     expect([said.code, said.path]).toEqual([code, path]);
   });
 
+  it('says that water among the additions is none of the lye', () => {
+    const additions = [{ solvent: 'water' as const, mass: { g: 200 } }];
+    expect(refused({ ...BASE, lye: [solid], additions }).message).toContain('apart from any among the additions');
+  });
+
   it('suggests what may have been meant', () => {
     expect(refused(BASE, { scaleTo: { inStock: { item: 'sorbital', mass: { g: 1 } } } }).message).toContain(
       '"sorbitol"',
