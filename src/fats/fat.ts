@@ -23,6 +23,12 @@ const made = new Map<PublishedFatId, SingleFat>();
 /** Letters and digits only: `Flax-seed oil` and `flaxseed oil` are one name. */
 export const lettersOf = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '');
 
+/** Whether two names mean one thing: capitals and punctuation do not matter, where there are letters to go by. */
+export function isSameName(name: string, called: string): boolean {
+  const letters = lettersOf(called);
+  return name === called || (letters !== '' && lettersOf(name) === letters);
+}
+
 const namesOf = ({ id, name, synonyms }: FatListing): readonly string[] => [id, name, ...synonyms];
 
 function listings(): ReadonlyMap<string, FatListing> {

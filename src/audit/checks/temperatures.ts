@@ -1,4 +1,5 @@
-import { solvent, type SolventId } from '../../composition/index.js';
+import { SOLVENT_IDS, solvent, type SolventId } from '../../composition/index.js';
+import { isSpirit } from '../../composition/components.js';
 import { SPIRIT_CATCHES_FIRE } from '../../composition/cautions.js';
 import { Decimal, frozen } from '../../numbers/index.js';
 import { checkTemperatures, processWindows, type ProcessWindow, type WorkStage } from '../../process/index.js';
@@ -14,7 +15,6 @@ import { slipsOf } from '../slips/diagnosis.js';
 import { COMMON, type Hypothesis } from '../slips/hypothesis.js';
 import type { Slip } from '../slips/slip.js';
 
-const SPIRITS: readonly SolventId[] = ['ethanol', '2-propanol'];
 const WATER_BOILS = 100;
 /** Temperatures that a lye ordinarily has at the bench, °C; a convention, for slips of the scale only. */
 const ordinaryLye = (): Hull => [new Decimal(20), new Decimal(80)];
@@ -146,7 +146,7 @@ interface Boiling {
 
 /** The spirit of the pot that boils first. */
 function lowestBoiling(pot: Pot): Boiling | undefined {
-  const boiling = SPIRITS.filter((id) => holds(pot, [id])).flatMap((id): readonly Boiling[] => {
+  const boiling = SOLVENT_IDS.filter((id) => isSpirit(id) && holds(pot, [id])).flatMap((id): readonly Boiling[] => {
     const { name, boilingPoint, basis } = solvent(id);
     return boilingPoint === undefined ? [] : [{ name, celsius: boilingPoint.celsius, basis }];
   });
