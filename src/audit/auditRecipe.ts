@@ -1,5 +1,11 @@
-import { AMINE_HIDES_ALKALI, SPIRIT_CATCHES_FIRE, SUGAR_IN_HOT_LYE } from '../composition/cautions.js';
+import {
+  ACID_INTO_HOT_SOAP,
+  AMINE_HIDES_ALKALI,
+  SPIRIT_CATCHES_FIRE,
+  SUGAR_IN_HOT_LYE,
+} from '../composition/cautions.js';
 import type { SolventId } from '../composition/index.js';
+import { isNamedSpirit } from '../composition/namedAdditions.js';
 import type { Fat } from '../fats/index.js';
 import {
   frozen,
@@ -19,6 +25,7 @@ import {
 } from '../quantities/index.js';
 import { readParts } from '../recipe/readParts.js';
 import { EDITION, type SourceId } from '../sources/index.js';
+import { namedAcids } from './checks/acids.js';
 import { notJudgedFindings, unreadableFindings } from './checks/reading.js';
 import { arePartsClaimed } from './checks/partShares.js';
 import { partPoints } from './checks/partValues.js';
@@ -124,13 +131,16 @@ export function auditRecipe(value: unknown, options: AuditRecipeOptions = {}): A
 }
 
 /** What the additions ask for besides. */
-function cautionsOf({ additions, unweighed }: Pot): readonly Remark[] {
-  const held = [...additions, ...unweighed].flatMap(({ holds }) => (holds === undefined ? [] : [holds.solvent]));
+function cautionsOf(pot: Pot): readonly Remark[] {
+  const additions = [...pot.additions, ...pot.unweighed];
+  const hasNamedSpirit = additions.some(({ holds, name }) => holds === undefined && isNamedSpirit(name));
+  const held = additions.flatMap(({ holds }) => (holds === undefined ? [] : [holds.solvent]));
   const holds = (...solvents: readonly SolventId[]): boolean => held.some((one) => solvents.includes(one));
   return [
-    ...(holds('ethanol', '2-propanol') ? [SPIRIT_CATCHES_FIRE] : []),
+    ...(hasNamedSpirit || holds('ethanol', '2-propanol') ? [SPIRIT_CATCHES_FIRE] : []),
     ...(holds('sucrose', 'glucose') ? [SUGAR_IN_HOT_LYE] : []),
     ...(holds('triethanolamine') ? [AMINE_HIDES_ALKALI] : []),
+    ...(namedAcids(pot).length > 0 ? [ACID_INTO_HOT_SOAP] : []),
   ];
 }
 

@@ -66,6 +66,8 @@ export function asNumber(span: Span): Shown {
 
 /** A printed figure as it stands in the recipe. */
 export function asPrinted({ text, unit, value }: Printed): Shown {
-  if (unit === '') return { value: frozen({ number: value }), text };
-  return { value: frozen({ [unit]: text }) as unknown as FindingValue, text: `${text} ${signOf(unit)}` };
+  // the same sign as in figures that are worked out
+  const shown = text.replace(/^-/, '−');
+  if (unit === '') return { value: frozen({ number: value }), text: shown };
+  return { value: frozen({ [unit]: text }) as unknown as FindingValue, text: `${shown} ${signOf(unit)}` };
 }

@@ -28,6 +28,7 @@ export type FindingCode =
   | 'total-contradicted'
   | 'addition-share-contradicted'
   | 'part-share-contradicted'
+  | 'shares-above-whole'
   | 'clearing-agents-per-soap-contradicted'
   | 'water-per-soap-contradicted'
   | 'free-caustic-contradicted'
@@ -40,6 +41,7 @@ export type FindingCode =
   | 'spirit-boils'
   | 'acid-not-counted'
   | 'alkali-not-counted'
+  | 'fat-not-counted'
   | 'unreadable'
   | 'assay-missing'
   | 'not-judged';

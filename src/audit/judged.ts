@@ -2,6 +2,7 @@ import { frozen } from '../numbers/index.js';
 import type { AlkaliContent } from '../quantities/index.js';
 import type { RecipeParts } from '../recipe/readParts.js';
 import { acidFindings } from './checks/acids.js';
+import { addedFatFindings } from './checks/addedFats.js';
 import { additionShareFindings } from './checks/additionShares.js';
 import { alkaliFindings } from './checks/alkalis.js';
 import { causticClaimFinding } from './checks/causticClaim.js';
@@ -14,6 +15,7 @@ import { ownValuesFinding } from './checks/ownValues.js';
 import { phFinding } from './checks/ph.js';
 import { saponificationValueFindings } from './checks/saponificationValues.js';
 import { shareFindings } from './checks/shares.js';
+import { sharesAboveWholeFindings } from './checks/sharesAboveWhole.js';
 import { strengthFinding } from './checks/strength.js';
 import { superfatFinding } from './checks/superfat.js';
 import { temperatureFindings } from './checks/temperatures.js';
@@ -66,9 +68,11 @@ export function judged(
     totalFinding(pot, parts),
     ...additionShareFindings(pot),
     ...(points === undefined ? [] : partFindings(points, claimed)),
+    ...sharesAboveWholeFindings(pot, claimed),
     claimed.ph !== undefined && phFinding(pot, claimed.ph),
     ...temperatureFindings(pot, parts),
     ...acidFindings(pot),
     ...alkaliFindings(pot),
+    ...addedFatFindings(pot),
   ].flatMap((finding) => (finding === undefined || finding === false ? [] : [finding]));
 }

@@ -13,7 +13,7 @@ const CONTRADICTIONS: readonly FindingCode[] = [
   'superfat-contradicted', 'target-missed', 'own-values-contradicted', 'saponification-value-contradicted', 'share-contradicted',
   'strength-contradicted', 'water-per-alkali-contradicted', 'water-per-fat-contradicted', 'koh-share-contradicted',
   'total-contradicted', 'addition-share-contradicted', 'part-share-contradicted', 'clearing-agents-per-soap-contradicted',
-  'water-per-soap-contradicted', 'free-caustic-contradicted', 'ph-contradicted',
+  'water-per-soap-contradicted', 'free-caustic-contradicted', 'ph-contradicted', 'shares-above-whole',
 ]; // prettier-ignore
 
 const OPEN: readonly FindingCode[] = ['unreadable', 'free-caustic-hangs-on-assay'];

@@ -1,4 +1,4 @@
-import { lettersOf } from '../fats/index.js';
+import { isSameName } from '../fats/index.js';
 import { refuse, suggestion, type Decimal } from '../numbers/index.js';
 import type { WeighedRecipe } from './weighing.js';
 
@@ -27,11 +27,9 @@ export function ingredientsOf({ fats, lye, water, additions }: WeighedRecipe): r
   ];
 }
 
-/** Whether an ingredient is called so; capitals and punctuation do not matter, where there are letters to go by. */
-export function isCalled({ names }: Ingredient, called: string): boolean {
-  const letters = lettersOf(called);
-  return names.some((name) => name === called || (letters !== '' && lettersOf(name) === letters));
-}
+/** Whether an ingredient is called so, by any of its names. */
+export const isCalled = ({ names }: Ingredient, called: string): boolean =>
+  names.some((name) => isSameName(name, called));
 
 /**
  * The ingredients that are called so, at least one.

@@ -40,7 +40,12 @@ export function lyeAsPlanned(
 ): Lye {
   const sources = recipe.lye.map((row, at) => readLyeCharge(`lye[${String(at)}]`, row));
   if (water.isZero() && sources.some(({ source }) => source.state === 'solid')) {
-    refuse('missing', 'water', 'water: solid alkali must be dissolved', undefined);
+    refuse(
+      'missing',
+      'water',
+      'water of the lye, apart from any among the additions: solid alkali must be dissolved',
+      undefined,
+    );
   }
   const alkali = choiceOf(sources);
   const sum = (rows: readonly { readonly grams: Decimal }[]): Decimal =>

@@ -29,6 +29,7 @@ import {
 import type { ReadRecipe, Recipe } from '../recipe/index.js';
 import { potCautions, type PlannedLye, type SoapFromLyeResult } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
+import { coarseScaleNotes } from './coarseScale.js';
 import { costOf, type Cost } from './cost.js';
 import { heatOf, type BatchHeat } from './heat.js';
 import { ingredientsOf, type IngredientKind } from './ingredients.js';
@@ -82,7 +83,7 @@ export interface Batch {
   readonly composition: Composition;
   readonly ratios: Ratios;
   readonly fattyMatter: TotalFattyMatter;
-  /** Beside the published formulas, as a bar. */
+  /** Beside the published formulas: as a bar, or as a soft soap where all alkali is KOH. */
   readonly place: PlaceAmongPublishedResult;
   /** At pouring. */
   readonly volume: BatchVolume;
@@ -168,7 +169,9 @@ function batchOf(input: PlanBatchInput, steps?: Steps): Batch {
   const volume = batchVolumeOfSteps({ composition, temperature: options.pourAt }, steps);
   const fattyMatter = totalFattyMatterOfSteps(composition, steps);
   const ratios = ratiosOfSteps(composition, steps);
-  const place = placeAmongPublishedSteps({ composition }, steps);
+  // soap of potash alone is no bar
+  const form = weighed.lye.every(({ alkali }) => alkali === 'koh') ? 'soft' : 'bar';
+  const place = placeAmongPublishedSteps({ composition, form }, steps);
   const heat = heatOf(pot.input, options, steps);
   const { temperatures: readings = [] } = toPlan.recipe;
   const temperatures = readings.length === 0 ? undefined : checkTemperaturesSteps({ readings }, steps);
@@ -216,7 +219,11 @@ function batchOf(input: PlanBatchInput, steps?: Steps): Batch {
     ...(temperatures === undefined ? {} : { temperatures }),
     ...(moulds === undefined ? {} : { moulds }),
     ...(cost === undefined ? {} : { cost }),
-    notes: together(...parts.map(({ notes = [] }) => notes), heat.notes),
+    notes: together(
+      ...parts.map(({ notes = [] }) => notes),
+      heat.notes,
+      coarseScaleNotes(weighed.lye, options.scaleStep?.g),
+    ),
     cautions: potCautions(weighed.fats, weighed.lye, soap, made, ofTheWork),
     basis: frozen([...new Set(parts.flatMap(({ basis }) => basis))]),
     edition: EDITION,

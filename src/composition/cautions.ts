@@ -23,3 +23,7 @@ export const ALKALI_AMONG_ADDITIONS: Remark = /* @__PURE__ */ caution(
   'alkali-among-additions',
   'An addition goes by the name of an alkali. By its name it counts as none: superfat and free caustic are told without it, and it burns skin. It belongs to the lye.',
 );
+export const ACID_INTO_HOT_SOAP: Remark = /* @__PURE__ */ caution(
+  'acid-into-hot-soap',
+  'Acid poured into hot soap boils, and foams where carbonate is: dissolve it, cool the soap as far as it stays fluid, small portions, room in the pot, stir between them.',
+);

@@ -59,3 +59,6 @@ export const POLYOLS = [
   'sorbitol',
   'polyethyleneGlycol',
 ] as const;
+
+/** Whether a solvent is a spirit. */
+export const isSpirit = (solvent: SolventId): boolean => SPIRITS.some((name) => name === componentOfSolvent[solvent]);

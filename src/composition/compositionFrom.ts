@@ -13,11 +13,24 @@ import { HOT_SOAP_SCALDS } from '../lye/index.js';
 import { extremesOf, potCautions } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import type { Addition, AdditionInput } from './additions.js';
-import { ALKALI_AMONG_ADDITIONS, AMINE_HIDES_ALKALI, SPIRIT_CATCHES_FIRE, SUGAR_IN_HOT_LYE } from './cautions.js';
-import { isNamedAlkali } from './namedAlkali.js';
+import {
+  ACID_INTO_HOT_SOAP,
+  ALKALI_AMONG_ADDITIONS,
+  AMINE_HIDES_ALKALI,
+  SPIRIT_CATCHES_FIRE,
+  SUGAR_IN_HOT_LYE,
+} from './cautions.js';
+import { isNamedAlkali, isNamedSpirit, namedAcid } from './namedAdditions.js';
 import { readChargedPot, type ChargedPot, type GivenComposition, type MadeSoap } from './chargedPot.js';
 import { COMPONENTS, SPIRITS, SUGARS, componentOfSolvent, type ComponentName } from './components.js';
-import { AMINE_AS_CHARGED, REST_IS_OTHER, REST_IS_WATER, SPIRITS_IN_PROPORTION, SPLIT_UNKNOWN } from './notes.js';
+import {
+  ACID_NOT_COUNTED,
+  AMINE_AS_CHARGED,
+  REST_IS_OTHER,
+  REST_IS_WATER,
+  SPIRITS_IN_PROPORTION,
+  SPLIT_UNKNOWN,
+} from './notes.js';
 
 /** Input of {@link compositionFrom}. */
 export interface CompositionFromInput {
@@ -181,6 +194,13 @@ function holds({ additions }: ChargedPot, ...names: readonly ComponentName[]): b
   return additions.some((addition) => names.includes(componentOf(addition)));
 }
 
+/** Whether something was weighed in by such a name only. */
+function isAnyNamed({ additions }: ChargedPot, isSuch: (name: string) => boolean): boolean {
+  return additions.some(({ given }) => 'name' in given && isSuch(given.name));
+}
+
+const isNamedAcid = (name: string): boolean => namedAcid(name) !== undefined;
+
 function componentOf({ holds: held }: Addition): ComponentName {
   if (held === 'salt') return 'salts';
   return held === 'other' ? 'other' : componentOfSolvent[held.solvent];
@@ -195,17 +215,18 @@ function notesOf(pot: ChargedPot): readonly Remark[] {
     ...(pot.dimensions.includes('loss') && pot.loss.spiritShare === undefined ? [SPLIT_UNKNOWN] : []),
     ...(SPIRITS.every((spirit) => holds(pot, spirit)) ? [SPIRITS_IN_PROPORTION] : []),
     ...(holds(pot, 'triethanolamine') ? [AMINE_AS_CHARGED] : []),
+    ...(isAnyNamed(pot, isNamedAcid) ? [ACID_NOT_COUNTED] : []),
   ]);
 }
 
 function cautionsOf(pot: ChargedPot): readonly Remark[] {
   const { fats, lye, balance } = pot.soap;
-  const hasAlkali = pot.additions.some(({ given }) => 'name' in given && isNamedAlkali(given.name));
   return potCautions(fats, lye, balance, undefined, [
-    ...(hasAlkali ? [ALKALI_AMONG_ADDITIONS] : []),
-    ...(holds(pot, ...SPIRITS) ? [SPIRIT_CATCHES_FIRE] : []),
+    ...(isAnyNamed(pot, isNamedAlkali) ? [ALKALI_AMONG_ADDITIONS] : []),
+    ...(holds(pot, ...SPIRITS) || isAnyNamed(pot, isNamedSpirit) ? [SPIRIT_CATCHES_FIRE] : []),
     ...(holds(pot, ...SUGARS) ? [SUGAR_IN_HOT_LYE] : []),
     ...(holds(pot, 'triethanolamine') ? [AMINE_HIDES_ALKALI] : []),
+    ...(isAnyNamed(pot, isNamedAcid) ? [ACID_INTO_HOT_SOAP] : []),
     HOT_SOAP_SCALDS,
   ]);
 }

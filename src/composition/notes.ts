@@ -26,6 +26,10 @@ export const AMINE_AS_CHARGED: Remark = /* @__PURE__ */ note(
   'triethanolamine-as-charged',
   'Triethanolamine splits no fat and is counted as charged; with free fatty acid it makes soap, at most triethanolamineSoapAtMost.',
 );
+export const ACID_NOT_COUNTED: Remark = /* @__PURE__ */ note(
+  'acid-not-counted',
+  'An addition goes by the name of an acid. What it takes up of the lye is not counted: with it more fat is left than is told here. A fatty acid belongs among the fats.',
+);
 export const SOAP_DENSITY_CONVENTION: Remark = /* @__PURE__ */ note(
   'density-of-soap-is-a-convention',
   'No published density of anhydrous soap was found: 1.00 to 1.10 g/mL is taken, of potassium soap 1.02 to 1.12, and plain figures for fat, acid and salts.',

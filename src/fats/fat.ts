@@ -23,12 +23,21 @@ const made = new Map<PublishedFatId, SingleFat>();
 /** Letters and digits only: `Flax-seed oil` and `flaxseed oil` are one name. */
 export const lettersOf = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '');
 
+/** Whether two names mean one thing: capitals and punctuation do not matter, where there are letters to go by. */
+export function isSameName(name: string, called: string): boolean {
+  const letters = lettersOf(called);
+  return name === called || (letters !== '' && lettersOf(name) === letters);
+}
+
 const namesOf = ({ id, name, synonyms }: FatListing): readonly string[] => [id, name, ...synonyms];
 
 function listings(): ReadonlyMap<string, FatListing> {
   byName ??= new Map(fats.flatMap((listing) => namesOf(listing).map((name) => [lettersOf(name), listing] as const)));
   return byName;
 }
+
+/** Whether something goes by a name of a published fat. */
+export const isPublishedFat = (name: string): boolean => listings().has(lettersOf(name));
 
 /**
  * A published fat, by its id, its name or a synonym of the trade.

@@ -26,7 +26,7 @@ export {
 } from './profile.js';
 export { ratioOverProfile } from './profileRatio.js';
 export { profileSummaryOf, type ProfileSummary } from './profileSummaryOf.js';
-export { fat, lettersOf, publishedFat } from './fat.js';
+export { fat, isPublishedFat, isSameName, lettersOf, publishedFat } from './fat.js';
 export { isKnownFat } from './knownFat.js';
 export { readFat } from './readFat.js';
 export {

@@ -1,8 +1,8 @@
+import { SPIRIT_CATCHES_FIRE } from '../composition/cautions.js';
 import { alkaliCautions } from '../lye/index.js';
 import { Decimal, frozen, noted, readShape, readWord, type Remark, type Steps } from '../numbers/index.js';
 import type { Fraction, Mass, VolumeInput } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { SPIRIT_BURNS } from './cautions.js';
 import { conventionalAcids, type AcidityAcid } from './data/titration.js';
 import { readTitration, TITRATION_KEYS, type TitrationGiven, type TitrationInput } from './readTitration.js';
 import { expressed, titrated } from './titrated.js';
@@ -83,7 +83,7 @@ export function acidityFromTitrationSteps(input: AcidityFromTitrationInput, step
     standardUncertainty: frozen({ percent: uncertainty }),
     sample: found.sample,
     notes: found.notes,
-    cautions: alkaliCautions(SPIRIT_BURNS),
+    cautions: alkaliCautions(SPIRIT_CATCHES_FIRE),
     basis: BASIS,
     edition: EDITION,
   });

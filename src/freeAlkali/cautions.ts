@@ -1,24 +1,15 @@
 import { frozen, type Remark } from '../numbers/index.js';
 
 /*
- * Cautions of testing soap and of mending it, in our own words, beside those that always hold. Spirit: flash point 12 to
- * 13 °C (NFPA 497, read); the rest is textbook knowledge recalled. Each is a constant of its own, so that a bundle
- * carries those it can say.
+ * Cautions of testing soap and of mending it, in our own words, beside those that always hold: textbook knowledge
+ * recalled. Each is a constant of its own, so that a bundle carries those it can say.
  */
 
 const caution = (code: string, text: string): Remark => frozen({ code, text });
 
-export const SPIRIT_BURNS: Remark = /* @__PURE__ */ caution(
-  'spirit-flammable',
-  'Spirit gives off vapour that burns from 12 °C on: no flame, no spark, no open heating element; warm it in a water bath, in moving air.',
-);
 export const BARIUM_IS_POISON: Remark = /* @__PURE__ */ caution(
   'barium-chloride-poisonous',
   'Barium chloride is poisonous when swallowed: gloves, no food near it, and no drain for what is left.',
-);
-export const ACID_INTO_HOT_SOAP: Remark = /* @__PURE__ */ caution(
-  'acid-into-hot-soap',
-  'Acid poured into hot soap boils, and foams where carbonate is: dissolve it, cool the soap as far as it stays fluid, small portions, room in the pot, stir between them.',
 );
 export const ACID_HURTS_EYES: Remark = /* @__PURE__ */ caution(
   'acid-hurts-eyes',

@@ -1,4 +1,5 @@
 import { molarMass } from '../chemistry/index.js';
+import { ACID_INTO_HOT_SOAP } from '../composition/cautions.js';
 import { alkaliCautions, HOT_SOAP_SCALDS } from '../lye/index.js';
 import {
   frozen,
@@ -22,7 +23,7 @@ import {
   type MassInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { ACID_HURTS_EYES, ACID_INTO_HOT_SOAP, TEST_BEFORE_SKIN, TOO_MUCH_ACID } from './cautions.js';
+import { ACID_HURTS_EYES, TEST_BEFORE_SKIN, TOO_MUCH_ACID } from './cautions.js';
 import { readSoapAlkali, type SoapAlkali, type SoapAlkaliGiven } from './cation.js';
 import { changesFrom, type ComponentChange } from './changes.js';
 import { readCorrector, type Corrector, type CorrectorGiven } from './corrector.js';

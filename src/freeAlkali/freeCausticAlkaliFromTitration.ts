@@ -1,9 +1,10 @@
 import { molarMass } from '../chemistry/index.js';
+import { SPIRIT_CATCHES_FIRE } from '../composition/cautions.js';
 import { alkaliCautions } from '../lye/index.js';
 import { frozen, readShape, readWord, type Remark, type Steps } from '../numbers/index.js';
 import type { AlkaliContent, Mass, VolumeInput } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { BARIUM_IS_POISON, SPIRIT_BURNS, TEST_BEFORE_SKIN } from './cautions.js';
+import { BARIUM_IS_POISON, TEST_BEFORE_SKIN } from './cautions.js';
 import { readTitration, TITRATION_KEYS, type TitrationGiven, type TitrationInput } from './readTitration.js';
 import { expressed, titrated } from './titrated.js';
 
@@ -97,7 +98,7 @@ export function freeCausticAlkaliFromTitrationSteps(
     standardUncertainty: frozen({ percentNaoh: uncertainty }),
     sample: found.sample,
     notes: frozen([...found.notes, ...(byAlcohol ? [FOR_SODA_SOAP] : []), BOIL_SHORTLY]),
-    cautions: alkaliCautions(SPIRIT_BURNS, ...(byAlcohol ? [] : [BARIUM_IS_POISON]), TEST_BEFORE_SKIN),
+    cautions: alkaliCautions(SPIRIT_CATCHES_FIRE, ...(byAlcohol ? [] : [BARIUM_IS_POISON]), TEST_BEFORE_SKIN),
     basis: BASIS,
     edition: EDITION,
   });

@@ -1,9 +1,9 @@
 import { molarMass } from '../chemistry/index.js';
+import { SPIRIT_CATCHES_FIRE } from '../composition/cautions.js';
 import { alkaliCautions } from '../lye/index.js';
 import { frozen, readShape, type Remark, type Steps } from '../numbers/index.js';
 import type { Mass, SaponificationValue, VolumeInput } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { SPIRIT_BURNS } from './cautions.js';
 import { readTitration, TITRATION_KEYS, type TitrationGiven, type TitrationInput } from './readTitration.js';
 import { expressed, titrated } from './titrated.js';
 
@@ -82,7 +82,7 @@ export function saponificationValueFromTitrationSteps(
     standardUncertainty: frozen({ mgKohPerG: uncertainty }),
     sample: found.sample,
     notes: found.notes,
-    cautions: alkaliCautions(SPIRIT_BURNS),
+    cautions: alkaliCautions(SPIRIT_CATCHES_FIRE),
     basis: BASIS,
     edition: EDITION,
   });

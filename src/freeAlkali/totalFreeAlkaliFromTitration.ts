@@ -1,4 +1,5 @@
 import { molarMass } from '../chemistry/index.js';
+import { SPIRIT_CATCHES_FIRE } from '../composition/cautions.js';
 import { alkaliCautions } from '../lye/index.js';
 import { frozen, noted, readShape, refuse, type Fields, type Remark, type Steps } from '../numbers/index.js';
 import {
@@ -13,7 +14,6 @@ import {
   type VolumeInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { SPIRIT_BURNS } from './cautions.js';
 import {
   readTitration,
   TITRATION_KEYS,
@@ -118,7 +118,7 @@ export function totalFreeAlkaliFromTitrationSteps(
     standardUncertainty: frozen({ percentNaoh: uncertainty }),
     sample: found.sample,
     notes: frozen([...found.notes, WITH_CARBONATE]),
-    cautions: alkaliCautions(SPIRIT_BURNS),
+    cautions: alkaliCautions(SPIRIT_CATCHES_FIRE),
     basis: BASIS,
     edition: EDITION,
   });

@@ -1,5 +1,6 @@
 import type { ChargedPot } from '../composition/index.js';
 import { readComposition } from '../composition/readComposition.js';
+import { isSameName } from '../fats/index.js';
 import { frozen, readList, readShape, readText, readWord, refuse, suggestion, type Remark } from '../numbers/index.js';
 import type { Estimate, Fraction } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
@@ -7,7 +8,6 @@ import { asCharged } from './declaration/asCharged.js';
 import { asFormed } from './declaration/asFormed.js';
 import * as notes from './declaration/declarationNotes.js';
 import {
-  isNamed,
   itemsOf,
   readIngredientNames,
   type NameObtained,
@@ -127,7 +127,7 @@ function readColourants(path: string, value: unknown, pot: ChargedPot): readonly
     const here = `${path}[${String(at)}]`;
     const name = readText(here, entry);
     const known = itemsOf(pot);
-    if (known.some((one) => isNamed(one, name))) return name;
+    if (known.some((one) => isSameName(one, name))) return name;
     return refuse('unknown-key', here, `an addition of the batch${suggestion(name, known)}`, name);
   });
 }

@@ -313,6 +313,99 @@ describe('alkalis among the additions', () => {
   });
 });
 
+describe('fats among the additions', () => {
+  it.each(['castor oil', 'Coconut-Oil', 'copra oil'])('%s is not judged there', (name) => {
+    for (const amount of [{ mass: { g: '80' } }, { volume: { mL: '80' } }]) {
+      const result = audited(pot({ additions: [{ name, ...amount }] }));
+      expect(findingIn(result, 'fat-not-counted')).toMatchObject({ severity: 'note', path: 'additions[0]' });
+    }
+  });
+
+  it.each(['colour', 'lemon oil', 'stearic acid'])('%s is none, or is told as an acid', (name) => {
+    expect(codesOf(audited(pot({ additions: [{ name, mass: { g: '5' } }] })))).not.toContain('fat-not-counted');
+  });
+
+  it('may take up what is printed as too little free caustic', () => {
+    const lean = { lye: [naoh('185.0')], claimed: { freeCausticAlkali: { percentNaoh: '0.00' } } };
+    expect(codesOf(audited(pot(lean)))).toContain('free-caustic-contradicted');
+    const withFat = audited(pot({ ...lean, additions: [{ name: 'castor oil', mass: { g: '80' } }] }));
+    expect(codesOf(withFat)).toContain('free-caustic-not-of-these-masses');
+  });
+});
+
+describe('shares of one whole', () => {
+  const soapAnd = (shares: object) => audited(pot({ claimed: { shares } }));
+
+  it.each<[string, object, string]>([
+    [
+      'fats',
+      {
+        fats: [
+          { fat: 'Lot', mass: { g: '600' }, claimed: { share: { percent: '60' } } },
+          { fat: 'Lot', mass: { g: '400' }, claimed: { share: { percent: '50' } } },
+        ],
+      },
+      '108 %',
+    ],
+    [
+      'additions',
+      {
+        additions: [
+          { name: 'scent', mass: { g: '5' }, claimed: { share: { percent: '70.0' } } },
+          { name: 'colour', volume: { mL: '5' }, claimed: { share: { percent: '31.0' } } },
+        ],
+      },
+      '100.8 %',
+    ],
+    ['claimed.shares', { claimed: { shares: { soap: { percent: '60.0' }, water: { percent: '45.0' } } } }, '104.8 %'],
+  ])('that add up to more than it are named: %s', (path, change, sum) => {
+    const result = audited(pot(change));
+    const { explanation, ...finding } = findingIn(result, 'shares-above-whole');
+    expect(finding).toMatchObject({ path, severity: 'caution' });
+    expect(explanation).toContain(`${sum} at the least`);
+    expect(result.verdict).toBe('wrong');
+  });
+
+  it('that hold each other are counted once', () => {
+    const half = { percent: '40.0' };
+    const nested = { soap: half, glycerol: half, polyol: half, clearingAgents: half };
+    expect(codesOf(soapAnd(nested))).not.toContain('shares-above-whole');
+    const apart = { soap: half, polyol: half, sugar: half };
+    expect(codesOf(soapAnd(apart))).toContain('shares-above-whole');
+  });
+
+  it('may miss it by their last digits', () => {
+    const thirds = ['34', '33', '34'].map((percent, at) => ({
+      name: `colour ${String(at)}`,
+      mass: { g: '5' },
+      claimed: { share: { percent } },
+    }));
+    expect(codesOf(audited(pot({ additions: thirds })))).not.toContain('shares-above-whole');
+  });
+});
+
+describe('a figure below nothing', () => {
+  it('has one minus, printed or worked out', () => {
+    // 185 g NaOH of 178.2 g: superfat −3.8 %
+    const result = audited(pot({ lye: [naoh('185.0')], claimed: { superfat: { percent: '-9' } } }));
+    const { explanation } = findingIn(result, 'superfat-contradicted');
+    expect(explanation).toContain('−9 %');
+    expect(explanation).toContain('−3.8');
+    expect(explanation).not.toContain('-9');
+  });
+});
+
+describe('water among the additions', () => {
+  it('is said to be none of the lye', () => {
+    const dry = { water: undefined, claimed: { strength: { percent: '34' } } };
+    const said = (more: object) => findingIn(audited(pot({ ...dry, ...more })), 'not-judged').explanation;
+    expect(said({})).toContain('The water of the lye is not stated, so that');
+    expect(said({ additions: [{ solvent: 'water', mass: { g: '330' } }] })).toContain(
+      'not stated: water among the additions is not taken for it, so that',
+    );
+  });
+});
+
 describe('printed temperatures', () => {
   const found = (stage: string, temperature: object, additions: readonly object[] = []) =>
     audited(pot({ additions, temperatures: [{ stage, temperature }] }));
@@ -338,6 +431,12 @@ describe('printed temperatures', () => {
     ['pouring', { celsius: '80' }, 'sound', 'temperature-too-hot', undefined],
     ['pouring', { celsius: '145' }, 'doubtful', 'temperature-too-hot', 'fahrenheit-as-celsius'],
     ['lye', { celsius: '95' }, 'sound', 'not-judged', undefined],
+    ['lye', { fahrenheit: '211' }, 'sound', 'not-judged', undefined],
+    // 140 °F are 60 °C; 180 °F are 82, and 250 °F are 121 °C: no ordinary lye
+    ['lye', { celsius: '100' }, 'doubtful', 'temperature-too-hot', 'fahrenheit-as-celsius'],
+    ['lye', { celsius: '140' }, 'doubtful', 'temperature-too-hot', 'fahrenheit-as-celsius'],
+    ['lye', { celsius: '180' }, 'doubtful', 'temperature-too-hot', undefined],
+    ['lye', { fahrenheit: '250' }, 'doubtful', 'temperature-too-hot', undefined],
   ])('%s at %j: %s, %s, %s', (stage, temperature, verdict, code, slip) => {
     const result = found(stage, temperature);
     const ours = result.findings.filter(({ path }) => path.startsWith('temperatures[0]'));
@@ -352,7 +451,7 @@ describe('printed temperatures', () => {
   it('at which spirit boils say so, whatever stage', () => {
     const { explanation, severity } = findingIn(found('clearing', { celsius: '80' }, [spirit('100')]), 'spirit-boils');
     expect(severity).toBe('caution');
-    expect(explanation).toMatch(/boils at 78\.2 °C.*no flame/);
+    expect(explanation).toMatch(/and ethanol boils at 78\.2 °C.*no flame/);
     expect(codesOf(found('clearing', { celsius: '78' }, [spirit('100')]))).not.toContain('spirit-boils');
     expect(codesOf(found('clearing', { celsius: '80' }))).not.toContain('spirit-boils');
     expect(codesOf(found('lye', { celsius: '90' }, [spirit('100')]))).not.toContain('spirit-boils');
@@ -372,5 +471,17 @@ describe('cautions', () => {
         { solvent: 'triethanolamine', volume: { mL: '5' }, assay: { percent: 85 } },
       ),
     ).toEqual([...none, ...ours]);
+  });
+
+  it.each([
+    ['vodka', 'spirit-catches-fire'],
+    ['denatured alcohol', 'spirit-catches-fire'],
+    ['citric acid', 'acid-into-hot-soap'],
+  ])('tell of %s by its name, by mass and by volume: %s', (name, code) => {
+    const cautions = (...additions: readonly object[]) => audited(pot({ additions })).cautions.map((one) => one.code);
+    const none = cautions({ name: 'colour', mass: { g: '5' } });
+    for (const amount of [{ mass: { g: '5' } }, { volume: { mL: '5' } }]) {
+      expect(cautions({ name, ...amount })).toEqual([...none, code]);
+    }
   });
 });

@@ -36,6 +36,25 @@ describe('a coconut and stearic base, worked by hand', () => {
     expect(rounded.superfat.likely.percent.toFixed(4)).toBe('1.1557');
   });
 
+  it('says where the reading of the scale is not small beside superfat', () => {
+    const coarse = (g: string) =>
+      planBatch(BASE, { fats: own, scaleStep: { g } }).notes.filter(({ code }) => code === 'scale-coarse-for-alkali');
+    // 345 g: half of 3 g is 0.43 %, half of 5 g 0.72 %
+    expect(coarse('3')).toEqual([]);
+    expect(coarse('5').map(({ text }) => text.slice(0, 47))).toEqual([
+      'Half a step of the scale is 0.72 % of the naoh ',
+    ]);
+    expect(batch.notes.map(({ code }) => code)).not.toContain('scale-coarse-for-alkali');
+  });
+
+  it('stands beside soft soaps where all alkali is potash, else beside bars', () => {
+    const lye = (...alkalis: readonly ('naoh' | 'koh')[]) =>
+      alkalis.map((alkali) => ({ alkali, mass: { g: 100 }, solution: { hydroxide: { percent: 45 } } }));
+    const formOf = (...alkalis: readonly ('naoh' | 'koh')[]) =>
+      planBatch({ ...BASE, lye: lye(...alkalis) }, { fats: own }).place.given.form;
+    expect([formOf('koh'), formOf('naoh'), formOf('naoh', 'koh')]).toEqual(['soft', 'bar', 'bar']);
+  });
+
   it('accounts for the pot: all that is weighed, less what evaporates', () => {
     // 800 + 200 + 345.5433 + 300 + 300 + 400 + 3 = 2348.5433 g
     const { composition } = planBatch(BASE, { fats: own, evaporated: { g: 48 } });
@@ -354,6 +373,11 @@ describe('what is refused', () => {
   ] as const)('%s', (_what, recipe, options, code, path) => {
     const said = refused(recipe, options);
     expect([said.code, said.path]).toEqual([code, path]);
+  });
+
+  it('says that water among the additions is none of the lye', () => {
+    const additions = [{ solvent: 'water' as const, mass: { g: 200 } }];
+    expect(refused({ ...BASE, lye: [solid], additions }).message).toContain('apart from any among the additions');
   });
 
   it('suggests what may have been meant', () => {

@@ -228,6 +228,43 @@ describe('compositionFrom: worked by hand', () => {
     expect(named('colour')).not.toContain('alkali-among-additions');
   });
 
+  it.each([
+    'Vodka',
+    'denatured alcohol',
+    'Isopropyl',
+    'IPA, 99 %',
+    'methylated spirit',
+    'ethanol',
+    '2-Propanol',
+    'Benzoin tincture',
+  ])('warns of fire for %s', (name) => {
+    expect(codes(compose([{ name, mass: { g: 50 } }]).cautions)).toContain('spirit-catches-fire');
+  });
+
+  it.each([
+    'cetyl alcohol',
+    'Sugar-alcohol syrup',
+    'lanolin alcohols',
+    'spirit vinegar',
+    'alcohol-free scent',
+    'papain',
+    'ginger',
+  ])('warns of no fire for %s', (name) => {
+    expect(codes(compose([{ name, mass: { g: 50 } }]).cautions)).not.toContain('spirit-catches-fire');
+  });
+
+  it.each(['citric acid', 'Lactic acid 80 %', 'stearic acid', 'vinegar'])('says that %s is not counted', (name) => {
+    const { notes, cautions } = compose([{ name, mass: { g: 50 } }]);
+    expect(codes(notes)).toContain('acid-not-counted');
+    expect(codes(cautions)).toContain('acid-into-hot-soap');
+  });
+
+  it('says nothing of acid where there is none', () => {
+    const { notes, cautions } = compose([{ name: 'colour', mass: { g: 50 } }]);
+    expect(codes(notes)).not.toContain('acid-not-counted');
+    expect(codes(cautions)).not.toContain('acid-into-hot-soap');
+  });
+
   it('warns of spirit and of sugar where they are, after the burns', () => {
     const warned = codes(
       compose([

@@ -21,7 +21,7 @@ describe('worked by hand', () => {
     expect(r.acidValue.mgKohPerG.toString()).toBe('1.00989'); // 0.018 · 56.105
     // single: (0.01)²·0.0018 + 0.018²·(0.005² + 0.001²) = 1.88424e-7; shared: (0.005·0.018)² + (0.01·0.04)² = 1.681e-7
     expect(r.standardUncertainty.mgKohPerG.toFixed(8)).toBe('0.03350009'); // √3.56524e-7 · 56.105
-    expect(r.cautions.map(({ code }) => code).slice(0, 2)).toEqual(['caustic-burns', 'spirit-flammable']);
+    expect(r.cautions.map(({ code }) => code).slice(0, 2)).toEqual(['caustic-burns', 'spirit-catches-fire']);
   });
 
   it.each([

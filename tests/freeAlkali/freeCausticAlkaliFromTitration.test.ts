@@ -98,7 +98,7 @@ describe('freeCausticAlkaliFromTitration: worked by hand', () => {
   it('says what the method is for, and warns of spirit, burns first', () => {
     const r = freeCausticAlkaliFromTitration(once);
     expect(codes(r.notes)).toEqual(['alcohol-method-for-soda-soap', 'free-fat-takes-caustic']);
-    expect(codes(r.cautions).slice(0, 3)).toEqual(['caustic-burns', 'spirit-flammable', 'test-before-skin']);
+    expect(codes(r.cautions).slice(0, 3)).toEqual(['caustic-burns', 'spirit-catches-fire', 'test-before-skin']);
     const barium = freeCausticAlkaliFromTitration({ ...once, method: 'barium-chloride' });
     expect(codes(barium.notes)).toEqual(['free-fat-takes-caustic']);
     expect(codes(barium.cautions)).toContain('barium-chloride-poisonous');

@@ -11,7 +11,7 @@ describe('totalFreeAlkaliFromTitration: worked by hand', () => {
     const r = totalFreeAlkaliFromTitration({ ...back, blank: { mL: '30.1' } });
     expect(r.totalFreeAlkali.percentNaoh.toString()).toBe('0.2999775'); // 0.075 · 3.9997
     expect(r.notes.map(({ code }) => code)).toEqual(['carbonate-counted']);
-    expect(r.cautions.map(({ code }) => code)).toContain('spirit-flammable');
+    expect(r.cautions.map(({ code }) => code)).toContain('spirit-catches-fire');
   });
 
   it('3 mL of 1.003 N take 30.09 mL of 0.1 N', () => {

@@ -125,6 +125,13 @@ describe('the work', () => {
     expect(stepOf(page, 'Hold and test')).toContain('Test before it is added.');
   });
 
+  it('keeps to the order of the steps of work, whatever the order of the recipe', () => {
+    const as = (solvent: string) => ({ solvent, mass: { g: 90 }, assay: { percent: 99 } });
+    const additions = ['sorbitol', 'peg-400', 'propylene-glycol', 'glycerol'].map(as);
+    const page = batchSheetOf(planBatch({ ...BASE, additions } as unknown as RecipeToPlan, { fats: own }));
+    expect(stepOf(page, 'Clear')).toMatch(/Stir in glycerol.*then propylene glycol.*then polyethylene.*then sorbitol/);
+  });
+
   it.each([
     [{ lye: [solid], water: { g: 200 } }, 'Dissolve the solid alkali in the water, a little at a time: '],
     [{ water: { g: 50 } }, 'Stir the lye into the water: '],
@@ -161,6 +168,66 @@ describe('the work', () => {
     expect(stepOf(page, 'Lye into the fats')).toContain('Not as it is planned here: the lye stays partly solid.');
     expect(page).not.toMatch(/when all is clear|In \d+ portions/);
     expect(linesOf(page).find((line) => line.startsWith('> '))).toContain('a stronger lye stays partly solid');
+  });
+
+  it('says what spirit and acid do that are known by their names only, where they go in', () => {
+    const additions = [...BASE.additions, { name: 'vodka', mass: { g: 50 } }, { name: 'citric acid', mass: { g: 5 } }];
+    const page = batchSheetOf(planBatch({ ...BASE, additions }, { fats: own }));
+    const rest = stepOf(page, 'What else goes in');
+    expect(rest).toContain('What is spirit goes in last, off the heat.');
+    expect(rest).toContain('no flame, spark or glowing plate');
+    expect(rest).toContain('Acid poured into hot soap');
+    expect(page).toContain('What it takes up of the lye is not counted');
+    const plain = stepOf(batchSheetOf(planBatch(BASE, { fats: own })), 'What else goes in');
+    expect(plain).toContain('stir in colour.');
+    expect(plain).not.toMatch(/off the heat|Caution/);
+  });
+
+  it('says what to do with a pot that is too heavy, or too stiff for more lye', () => {
+    const step = (change: object, options: PlanBatchOptions = {}) =>
+      stepOf(
+        batchSheetOf(planBatch({ ...BASE, ...change } as RecipeToPlan, { fats: own, ...options })),
+        'Weigh the pot',
+      );
+    expect(step({}, { evaporated: { g: 20 } })).toContain(
+      'less has gone as steam: keep it open, hot and stirred until it',
+    );
+    expect(step({})).toContain('If it is more, more was weighed in than planned');
+    const spirit = { solvent: 'ethanol', mass: { g: 90 }, assay: { percent: 94 } };
+    const withSpirit = step({ additions: [spirit] }, { evaporated: { g: 20 } });
+    expect(withSpirit).toContain('accept a wetter base, and drive no spirit off to mend it.');
+    expect(withSpirit).not.toContain('open');
+    expect(step({ additions: [{ name: 'vodka', mass: { g: 90 } }] }, { evaporated: { g: 20 } })).not.toContain('open');
+    const page = batchSheetOf(harbour());
+    expect(stepOf(page, 'Lye into the fats')).toContain('Stop if it cannot be stirred');
+    expect(page).toContain('a pot that is stiff or weighs too much are common practice');
+  });
+
+  it('speaks of no bar where all alkali is potash', () => {
+    const sheet = (...alkalis: readonly string[]) => {
+      const lye = alkalis.map((alkali) => ({ alkali, mass: { g: 200 }, solution: { hydroxide: { percent: 45 } } }));
+      return batchSheetOf(planBatch({ ...BASE, target: undefined, lye } as unknown as Recipe, { fats: own }));
+    };
+    expect(sheet('koh')).toContain('Test the cooled soap before any of it touches skin.');
+    expect(rowOf(sheet('koh'), 'cooled soap')[0]).toBe('cooled soap, before skin');
+    expect(sheet('koh')).not.toContain('set bar');
+    for (const alkalis of [['naoh'], ['naoh', 'koh']]) expect(sheet(...alkalis)).toContain('Test a set bar');
+  });
+
+  it('tells kilograms and litres from ten thousand on, in metric units', () => {
+    const of = (kg: number, units: 'metric' | 'us' = 'metric') =>
+      batchSheetOf(planBatch(BASE, { fats: own, scaleTo: { batchMass: { kg } }, scaleStep: { g: 1 } }), { units });
+    expect(rowOf(of(400), 'finished base')[1]).toMatch(/^(400|399\.9\d) kg$/);
+    expect(rowOf(of(400), 'volume at pouring')[1]).toMatch(/^3\d\d\.\d\d L$/);
+    expect(rowOf(of(9), 'finished base')[1]).toMatch(/^(9000|8999) g$/);
+    expect(rowOf(of(9), 'volume at pouring')[1]).toMatch(/^\d{4} mL$/);
+    expect(rowOf(of(400, 'us'), 'finished base')[1]).toMatch(/ oz$/);
+  });
+
+  it('says at the weights that a scale is coarse', () => {
+    const page = (g: string) => section(batchSheetOf(planBatch(BASE, { fats: own, scaleStep: { g } })), 'Weigh out');
+    expect(page('5')).toContain('Half a step of the scale is 0.72 % of the naoh weighed');
+    expect(page('1')).not.toContain('Half a step');
   });
 
   it('says from where its portions start, and how hot it gets at the most', () => {
@@ -261,9 +328,12 @@ describe('every sheet', () => {
           expect(off.abs().lte(units === 'us' ? '0.284' : 0)).toBe(true);
           if (kind === 'alkali') expect(off.lte(0)).toBe(true);
         }
-        // what is hot stands where the lye goes in and where it is poured
+        // what is hot stands where the lye goes in and where it is poured; fire wherever spirit is stirred in or stirred
+        const isThere = (title: string): boolean => stepOf(page, title) !== '';
+        const withSpirit = ['Clear', 'What else goes in'].filter(isThere).length;
         for (const { code, text } of batch.cautions) {
-          expect(page.split(text)).toHaveLength(code === 'hot-soap-scalds' ? 3 : 2);
+          const times = { 'hot-soap-scalds': 2, 'spirit-catches-fire': withSpirit }[code] ?? 1;
+          expect(page.split(text)).toHaveLength(times + 1);
         }
         expect(linesOf(page).at(-1)).toContain('These are sums, not a certificate');
       }),

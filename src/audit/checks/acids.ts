@@ -1,5 +1,5 @@
 import { molarMass } from '../../chemistry/index.js';
-import { lettersOf } from '../../fats/index.js';
+import { namedAcid } from '../../composition/namedAdditions.js';
 import { correctingAcids, type CorrectingAcidId } from '../../freeAlkali/data/correctingAcids.js';
 import { hydroxideMolarMass } from '../../lye/index.js';
 import { frozen, type Decimal } from '../../numbers/index.js';
@@ -9,20 +9,17 @@ import type { Pot } from '../pot.js';
 import type { ReadAddition } from '../potAdditions.js';
 
 /** An addition that looks like an acid by its name. */
-interface NamedAcid {
+interface AcidAddition {
   readonly addition: ReadAddition;
   /** Which it is, where it is one that takes a known amount. */
   readonly acid: CorrectingAcidId | undefined;
 }
 
 /** The additions that look like acids: they take up lye, and are named only. */
-export function namedAcids({ additions, unweighed }: Pot): readonly NamedAcid[] {
-  return [...additions, ...unweighed].flatMap((addition): readonly NamedAcid[] => {
-    if (addition.holds !== undefined) return [];
-    const letters = lettersOf(addition.name);
-    if (letters.includes('citricacid')) return [{ addition, acid: 'citric' }];
-    if (letters.includes('lacticacid')) return [{ addition, acid: 'lactic' }];
-    return letters.includes('acid') || letters.includes('vinegar') ? [{ addition, acid: undefined }] : [];
+export function namedAcids({ additions, unweighed }: Pot): readonly AcidAddition[] {
+  return [...additions, ...unweighed].flatMap((addition): readonly AcidAddition[] => {
+    const acid = addition.holds === undefined ? namedAcid(addition.name) : undefined;
+    return acid === undefined ? [] : [{ addition, acid: acid === 'other' ? undefined : acid }];
   });
 }
 

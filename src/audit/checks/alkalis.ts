@@ -1,4 +1,4 @@
-import { isNamedAlkali } from '../../composition/namedAlkali.js';
+import { isNamedAlkali } from '../../composition/namedAdditions.js';
 import { frozen } from '../../numbers/index.js';
 import type { Finding } from '../finding.js';
 import type { Pot } from '../pot.js';

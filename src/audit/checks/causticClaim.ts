@@ -4,6 +4,7 @@ import { asPrinted, inUnit, rangeInWords } from '../figures.js';
 import type { Finding } from '../finding.js';
 import { balanceWith, type Pot, type PotLye } from '../pot.js';
 import { printedQuantity } from '../printed.js';
+import { namedFats } from './addedFats.js';
 import { namedAcids } from './acids.js';
 
 /**
@@ -35,7 +36,7 @@ export function causticClaimFinding(pot: Pot, claim: AlkaliContentInput): Findin
   if (printed.high.lt(low)) {
     const words = `${says}, but its masses leave ${text} over the lawful lots of these fats.`;
     // what is not known, or takes up lye, may make it less
-    return pot.hasAllMasses && namedAcids(pot).length === 0
+    return pot.hasAllMasses && namedAcids(pot).length === 0 && namedFats(pot).length === 0
       ? found('free-caustic-contradicted', 'caution', `${words} No lot leaves so little.`)
       : found(
           'free-caustic-not-of-these-masses',

@@ -6,6 +6,7 @@ import type { Pot } from '../pot.js';
 import { inWords } from '../figures.js';
 import { legible } from '../legible.js';
 import { arePartsClaimed } from './partShares.js';
+import { isLyeJudged } from './temperatures.js';
 
 /** What cannot be read, each with its reason. */
 export function unreadableFindings(faults: readonly CalculationError[]): readonly Finding[] {
@@ -43,6 +44,7 @@ export function notJudgedFindings(
     slips: frozen([]),
     basis: frozen([]),
   });
+  const isWaterAdded = additions.rows.some(({ row }) => row.solvent === 'water');
   return [
     ...pot.lye.flatMap(({ path, isStated, alkali }) =>
       isStated
@@ -66,7 +68,7 @@ export function notJudgedFindings(
           note(
             'not-judged',
             'water',
-            'The water of the lye is not stated, so that strength, ratios of water and the total are not judged.',
+            `The water of the lye is not stated${isWaterAdded ? ': water among the additions is not taken for it' : ''}, so that strength, ratios of water and the total are not judged.`,
           ),
         ]),
     ...(additions.rows.some(({ row }) => row.solvent === undefined || row.solvent === 'triethanolamine')
@@ -118,8 +120,10 @@ export function notJudgedFindings(
                 ),
               ],
         )),
-    ...temperatures.rows.flatMap(({ path, row: { stage } }) =>
-      stage === 'lye' ? [note('not-judged', path, 'How hot the lye by itself may be, no window tells.')] : [],
+    ...temperatures.rows.flatMap(({ path, row: { stage, temperature } }) =>
+      stage === 'lye' && !isLyeJudged(temperature)
+        ? [note('not-judged', path, 'How hot the lye by itself may be, no window tells.')]
+        : [],
     ),
     ...(claimed.total !== undefined && pot.isMadeUp && !pot.hasAllMasses
       ? [note('not-judged', 'claimed.total', 'The total is not judged, because not every mass is known.')]

@@ -1,8 +1,9 @@
-import { solvent, type SolventId } from '../../composition/index.js';
+import { SOLVENT_IDS, solvent, type SolventId } from '../../composition/index.js';
+import { isSpirit } from '../../composition/components.js';
 import { SPIRIT_CATCHES_FIRE } from '../../composition/cautions.js';
 import { Decimal, frozen } from '../../numbers/index.js';
 import { checkTemperatures, processWindows, type ProcessWindow, type WorkStage } from '../../process/index.js';
-import { unitsByKind } from '../../quantities/index.js';
+import { unitsByKind, type TemperatureInput } from '../../quantities/index.js';
 import type { RecipeTemperature } from '../../recipe/index.js';
 import type { RecipeParts, Row } from '../../recipe/readParts.js';
 import type { SourceId } from '../../sources/index.js';
@@ -14,13 +15,18 @@ import { slipsOf } from '../slips/diagnosis.js';
 import { COMMON, type Hypothesis } from '../slips/hypothesis.js';
 import type { Slip } from '../slips/slip.js';
 
-const SPIRITS: readonly SolventId[] = ['ethanol', '2-propanol'];
 const WATER_BOILS = 100;
+/** Temperatures that a lye ordinarily has at the bench, °C; a convention, for slips of the scale only. */
+const ordinaryLye = (): Hull => [new Decimal(20), new Decimal(80)];
 
 /** What goes in besides fats and lye. */
 type Additions = Pick<Pot, 'additions' | 'unweighed'>;
 
-/** Whether the printed temperatures are those of the work; what a lye by itself may have, no window tells. */
+/** Whether a lye of so many degrees is judged: no window tells how hot it may be by itself, short of boiling. */
+export const isLyeJudged = (temperature: TemperatureInput): boolean =>
+  !printedTemperature(temperature).value.lt(WATER_BOILS);
+
+/** Whether the printed temperatures are those of the work; of a lye by itself, whether it boils. */
 export function temperatureFindings(
   pot: Additions,
   { temperatures }: Pick<RecipeParts, 'temperatures'>,
@@ -29,11 +35,27 @@ export function temperatureFindings(
   const spirit = lowestBoiling(pot);
   return temperatures.rows.flatMap((row) => {
     const { stage, temperature } = row.row;
-    if (stage === 'lye') return [];
-    const printed = printedQuantity(temperature, unitsByKind().temperature);
+    const printed = printedTemperature(temperature);
+    if (stage === 'lye') return isLyeJudged(temperature) ? [boilingLye(row, printed)] : [];
     const reading = { row, stage, printed, ofStage: windows.filter((window) => window.stage === stage) };
     return [windowFinding(reading, pot), spirit && spiritFinding(reading, spirit)].flatMap((found) => found ?? []);
   });
+}
+
+const printedTemperature = (temperature: TemperatureInput): Printed =>
+  printedQuantity(temperature, unitsByKind().temperature);
+
+function boilingLye({ path }: Row<RecipeTemperature>, printed: Printed): Finding {
+  return {
+    code: 'temperature-too-hot',
+    severity: 'caution',
+    path: `${path}.temperature`,
+    claimed: asPrinted(printed).value,
+    values: frozen({}),
+    explanation: `The recipe prints ${asPrinted(printed).text} for the lye. There water boils, and a lye that boils throws caustic about: solid alkali goes into cold water, a little at a time, and the lye cools before it is used.`,
+    slips: slipsOfScale(printed, path, ordinaryLye()),
+    basis: frozen(['common-practice', 'laurate-convention']),
+  };
 }
 
 interface Reading {
@@ -46,7 +68,7 @@ interface Reading {
 function windowFinding(reading: Reading, pot: Additions): Finding | undefined {
   const { stage, printed } = reading;
   const says = `The recipe prints ${asPrinted(printed).text} at ${stage}.`;
-  const slips = slipsOfScale(reading);
+  const slips = slipsOfStage(reading);
   const found = (code: Finding['code'], severity: Finding['severity'], explanation: string): Finding =>
     finding(reading, code, severity, `${says} ${explanation}`, slips, ['common-practice']);
   if (printed.low.gt(WATER_BOILS))
@@ -94,15 +116,19 @@ function finding(
 /** The end of a last digit as a reader takes it: within what a bench has, and no finer than any thermometer. */
 const legibly = (celsius: Decimal): Decimal => Decimal.max(-100, Decimal.min(400, celsius)).toDecimalPlaces(12);
 
+type Hull = readonly [lowest: Decimal, highest: Decimal];
+
 /** The coldest and the hottest that any text or the trade has at a stage, °C. */
-function hullOf(windows: readonly ProcessWindow[]): readonly [Decimal, Decimal] {
+function hullOf(windows: readonly ProcessWindow[]): Hull {
   const ends = windows.flatMap(({ from, to }) => [from, to].flatMap((end) => end?.celsius ?? []));
   return [Decimal.min(...ends), Decimal.max(...ends)];
 }
 
-/** The scales of the thermometer taken for one another: the temperatures of the stage as they would then be printed. */
-function slipsOfScale({ printed, ofStage, row: { path } }: Reading): readonly Slip[] {
-  const [lowest, highest] = hullOf(ofStage);
+const slipsOfStage = ({ printed, ofStage, row: { path } }: Reading): readonly Slip[] =>
+  slipsOfScale(printed, path, hullOf(ofStage));
+
+/** The scales of the thermometer taken for one another: what would be right as it would then be printed. */
+function slipsOfScale(printed: Printed, path: string, [lowest, highest]: Hull): readonly Slip[] {
   if (printed.high.gte(lowest) && printed.low.lte(highest)) return frozen([]);
   const { fahrenheit } = unitsByKind().temperature;
   const taken: Readonly<Record<string, Pick<Hypothesis<Decimal>, 'code' | 'figure'>>> = {
@@ -126,7 +152,7 @@ interface Boiling {
 
 /** The spirit of the pot that boils first. */
 function lowestBoiling(pot: Additions): Boiling | undefined {
-  const boiling = SPIRITS.filter((id) => holds(pot, [id])).flatMap((id): readonly Boiling[] => {
+  const boiling = SOLVENT_IDS.filter((id) => isSpirit(id) && holds(pot, [id])).flatMap((id): readonly Boiling[] => {
     const { name, boilingPoint, basis } = solvent(id);
     return boilingPoint === undefined ? [] : [{ name, celsius: boilingPoint.celsius, basis }];
   });
@@ -140,13 +166,13 @@ function spiritFinding(reading: Reading, { name, celsius, basis }: Boiling): Fin
   const { printed, stage } = reading;
   // to the whole degree: with its water spirit boils a little lower
   if (printed.low.lt(celsius.floor())) return undefined;
-  const says = `The recipe prints ${asPrinted(printed).text} at ${stage}, and ${name} boils at ${inWords(celsius)} °C: wherever it is in by then, it boils off.`;
+  const says = `The recipe prints ${asPrinted(printed).text} at ${stage}, and ${name.toLowerCase()} boils at ${inWords(celsius)} °C: wherever it is in by then, it boils off.`;
   return finding(
     reading,
     'spirit-boils',
     'caution',
     `${says} ${SPIRIT_CATCHES_FIRE.text}`,
-    slipsOfScale(reading),
+    slipsOfStage(reading),
     basis,
   );
 }

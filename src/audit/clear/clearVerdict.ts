@@ -8,6 +8,7 @@ import { MUCH } from '../checks/fatLeft.js';
 import { partFindings } from '../checks/partShares.js';
 import { partPoints } from '../checks/partValues.js';
 import { phFinding } from '../checks/ph.js';
+import { sharesAboveWholeFindings } from '../checks/sharesAboveWhole.js';
 import { temperatureFindings } from '../checks/temperatures.js';
 import { potOf } from '../pot.js';
 import { potAddition } from '../potAdditions.js';
@@ -114,16 +115,23 @@ function verdictOfPot(pot: FloatPot, limit: number, partsOf: () => Told): Verdic
   ]);
   if (isDoubtful === undefined) return undefined;
   // they cost most, and are asked last
-  const arePartsOff = PARTS.some((claim) => claimed[claim] !== undefined) && partsOf();
+  const areParts =
+    PARTS.some((claim) => claimed[claim] !== undefined) || mayPassWhole(fats) || mayPassWhole(pot.additions);
+  const arePartsOff = areParts && partsOf();
   if (arePartsOff !== false) return arePartsOff ? 'wrong' : undefined;
   return isDoubtful ? 'doubtful' : hangsOnAssay === true ? 'cannot-tell' : 'sound';
 }
+
+/** Whether printed shares of one whole come near to more than all of it. */
+const mayPassWhole = (rows: readonly { readonly printedShare: FloatPrinted | undefined }[]): boolean =>
+  !(sum(rows, ({ printedShare }) => Math.max(0, printedShare?.low ?? 0)) < 99.9);
 
 /** Whether the printed parts of the whole pot are contradicted, in exact decimals; undefined where something cannot be read. */
 function arePartsWrong(recipe: unknown, { fats }: OwnFats): Told {
   const parts = readParts(recipe, { fats });
   const pot = potOf(parts);
   if (parts.faults.length > 0 || pot.faults.length > 0) return undefined;
+  if (sharesAboveWholeFindings(pot, parts.claimed).length > 0) return true;
   const points = partPoints(pot);
   return points !== undefined && partFindings(points, parts.claimed).length > 0;
 }

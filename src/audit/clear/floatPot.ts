@@ -1,11 +1,13 @@
 import { molarMass } from '../../chemistry/index.js';
 import { SOLVENT_IDS, type SolventId } from '../../composition/index.js';
+import { isNamedAlkali } from '../../composition/namedAdditions.js';
 import { isKnownFat, type Fat, type SingleFat } from '../../fats/index.js';
 import { hydroxideMolarMass, type Alkali } from '../../lye/index.js';
 import { hydroxidePerCarbonate } from '../../lye/alkali.js';
 import { ONE } from '../../numbers/index.js';
 import { unitsByKind, type Estimate, type Units } from '../../quantities/index.js';
 import { fatOf, type OwnFats } from '../../recipe/readRecipe.js';
+import { legible } from '../legible.js';
 import { UNSTATED_ASSAY } from '../pot.js';
 import { potAddition } from '../potAdditions.js';
 import { printedFloat, type FloatPrinted } from './float64.js';
@@ -268,6 +270,8 @@ function floatAddition(row: unknown): FloatAddition | undefined {
   const solvent = SOLVENT_IDS.find((id) => id === fields['solvent']);
   const isNamed = solvent === undefined && fields['solvent'] === undefined && assay === undefined && isName(name);
   if (!isNamed && (solvent === undefined || name !== undefined)) return undefined;
+  // one that is doubted for its name is looked at by the audit
+  if (isNamed && isNamedAlkali(legible(name))) return undefined;
   if ((fields['mass'] === undefined) === (volume === undefined)) return undefined;
   const isStated = assay !== undefined;
   if (isStated && !isAssay(assay, solvent)) return undefined;

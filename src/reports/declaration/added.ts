@@ -1,9 +1,10 @@
 import { componentOfSolvent, type ChargedPot, type SolventId } from '../../composition/index.js';
+import { isSameName } from '../../fats/index.js';
 import { frozen, ZERO, type Decimal } from '../../numbers/index.js';
 import { valueAt, type Place } from '../../saponification/index.js';
 import { ownName } from '../ownName.js';
 import type { DeclaredPart } from './declared.js';
-import { isNamed, type IngredientName, type IngredientNames } from './ingredientNames.js';
+import type { IngredientName, IngredientNames } from './ingredientNames.js';
 
 /** One thing to declare. */
 export function part(name: IngredientName, from: string, isColourant = false): DeclaredPart {
@@ -39,7 +40,7 @@ export function addedParts(
       part(
         names.named(name),
         name,
-        colourants.some((one) => isNamed(name, one)),
+        colourants.some((one) => isSameName(name, one)),
       ),
     ),
   ];

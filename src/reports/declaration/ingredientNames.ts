@@ -1,6 +1,6 @@
 import { solvent, type ChargedPot, type SolventId } from '../../composition/index.js';
 import { publishedFatRecords } from '../../fats/data/publishedFatRecords.js';
-import { expandedCharges, lettersOf, type SingleFat } from '../../fats/index.js';
+import { expandedCharges, isSameName, type SingleFat } from '../../fats/index.js';
 import { frozen, readFields, readShape, readText, refuse, suggestion } from '../../numbers/index.js';
 import { oneLine } from '../markdown.js';
 import { ownName } from '../ownName.js';
@@ -40,12 +40,6 @@ export interface IngredientNames {
 const HYDROXIDE_ITEMS = { sodium: 'naoh', potassium: 'koh' } as const;
 const METALS = { sodium: 'Sodium', potassium: 'Potassium' } as const;
 
-/** Whether two names mean one thing; capitals and punctuation do not matter, as in recipes. */
-export function isNamed(name: string, called: string): boolean {
-  const letters = lettersOf(called);
-  return name === called || (letters !== '' && lettersOf(name) === letters);
-}
-
 /** What the things in a pot may be called in options. */
 export function itemsOf({ soap, additions }: ChargedPot): readonly string[] {
   return [
@@ -66,7 +60,7 @@ export function readIngredientNames(path: string, value: unknown, pot: ChargedPo
   const own = Object.entries(readFields(path, value ?? {})).map(([item, given]) => {
     const here = `${path}.${item}`;
     const known = itemsOf(pot);
-    if (!known.some((one) => isNamed(one, item))) {
+    if (!known.some((one) => isSameName(one, item))) {
       refuse('unknown-key', here, `something in the batch${suggestion(item, known)}`, item);
     }
     const fields = readShape(here, given, ['name', 'sodiumSoap', 'potassiumSoap']);
@@ -85,7 +79,7 @@ function namesFrom(own: readonly (readonly [string, OwnIngredientNames])[]): Ing
     common: string,
   ): IngredientName => {
     const [, names] =
-      own.find(([item, one]) => one[key] !== undefined && items.some((name) => isNamed(name ?? '', item))) ?? [];
+      own.find(([item, one]) => one[key] !== undefined && items.some((name) => isSameName(name ?? '', item))) ?? [];
     if (names?.[key] !== undefined) return frozen({ name: oneLine(names[key]), obtained: 'caller' });
     return recalled === undefined
       ? frozen({ name: oneLine(common), obtained: 'unknown' })

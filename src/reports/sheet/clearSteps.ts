@@ -1,15 +1,14 @@
-import type { ChargedPot, SolventId } from '../../composition/index.js';
+import { isSpirit } from '../../composition/components.js';
+import type { ChargedPot } from '../../composition/index.js';
+import { orderOfAdditions } from '../../process/orderOfAdditions.js';
 import { additionName } from './itemNames.js';
-import type { Sheet } from './sheetBatch.js';
+import { hasNamedSpirit, type Sheet } from './sheetBatch.js';
 import { ceiling, type SheetStep } from './sheetStep.js';
 
-/** In the order of the trade: glycerol, glycols, sorbitol and sugars, then triethanolamine; spirit last, off the heat. */
-const LATE: readonly SolventId[] = ['sorbitol', 'sucrose', 'glucose', 'triethanolamine', 'ethanol', '2-propanol'];
-const SPIRITS: readonly SolventId[] = ['ethanol', '2-propanol'];
-
 function solventsInOrder({ additions }: ChargedPot): readonly ChargedPot['additions'][number][] {
+  const turns = orderOfAdditions();
   const rank = ({ holds }: ChargedPot['additions'][number]): number =>
-    typeof holds === 'object' ? LATE.indexOf(holds.solvent) : -1;
+    typeof holds === 'object' ? turns.indexOf(holds.solvent) : -1;
   return additions.filter(({ holds }) => typeof holds === 'object').sort((a, b) => rank(a) - rank(b));
 }
 
@@ -19,7 +18,7 @@ export function clearSteps(sheet: Sheet): readonly SheetStep[] {
   const solvents = solventsInOrder(pot);
   if (solvents.length === 0) return [];
   const names = solvents.map((one) => additionName(one, write).toLowerCase()).join(', then ');
-  const hasSpirit = solvents.some(({ holds }) => typeof holds === 'object' && SPIRITS.includes(holds.solvent));
+  const hasSpirit = solvents.some(({ holds }) => typeof holds === 'object' && isSpirit(holds.solvent));
   const spirit = hasSpirit ? ' The spirit goes in off the heat.' : '';
   const most = ceiling('clearing-usual', sheet);
   return [
@@ -32,11 +31,19 @@ export function clearSteps(sheet: Sheet): readonly SheetStep[] {
 }
 
 /** Stirring in everything else. */
-export function restSteps({ batch, pot, write }: Sheet): readonly SheetStep[] {
+export function restSteps(sheet: Sheet): readonly SheetStep[] {
+  const { batch, pot, write } = sheet;
   const rest = pot.additions.filter(({ holds }) => typeof holds !== 'object');
   if (rest.length === 0) return [];
   const names = rest.map((one) => additionName(one, write)).join(', ');
   // scent is driven off by heat
   const near = write.temperature(batch.given.options.pourAt);
-  return [{ title: 'What else goes in', does: `Let it come down near ${near} and stir in ${names}.` }];
+  const spirit = hasNamedSpirit(sheet) ? ' What is spirit goes in last, off the heat.' : '';
+  return [
+    {
+      title: 'What else goes in',
+      does: `Let it come down near ${near} and stir in ${names}.${spirit}`,
+      cautions: 'rest',
+    },
+  ];
 }

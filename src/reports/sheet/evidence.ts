@@ -4,7 +4,7 @@ import { cautionsAt } from './placedCautions.js';
 import type { Sheet } from './sheetBatch.js';
 
 const PRACTICE =
-  'The order of the work and the windows of temperature are common practice of the route without spirit; they have no source.';
+  'The order of the work, the windows of temperature, and what to do with a pot that is stiff or weighs too much are common practice of the route without spirit; they have no source.';
 
 const REST =
   'How far the pot rises is an estimate: no measured heat of a fat is on file. What that and the place among formulas rest on is told by the notes and sources of the plan itself.';

@@ -2,7 +2,7 @@ import type { Remark } from '../../numbers/index.js';
 import { escaped } from '../markdown.js';
 
 /** Places of a sheet where a caution can stand. */
-export type CautionPlace = 'start' | 'weigh' | 'lye' | 'fats' | 'saponify' | 'test' | 'clear' | 'pour' | 'end';
+export type CautionPlace = 'start' | 'weigh' | 'lye' | 'fats' | 'saponify' | 'test' | 'clear' | 'rest' | 'pour' | 'end';
 
 /** Where the hand meets what each caution is of. */
 const PLACES: Readonly<Record<string, readonly CautionPlace[]>> = {
@@ -22,7 +22,8 @@ const PLACES: Readonly<Record<string, readonly CautionPlace[]>> = {
   'free-caustic-possible': ['test'],
   'none-left-on-paper': ['test'],
   'sugar-in-hot-lye': ['clear'],
-  'spirit-catches-fire': ['clear'],
+  'spirit-catches-fire': ['clear', 'rest'],
+  'acid-into-hot-soap': ['rest'],
   // the pot is hot from the lye on
   'hot-soap-scalds': ['saponify', 'pour'],
   'sums-not-a-certificate': ['end'],

@@ -1,5 +1,6 @@
 import type { Batch } from '../../batch/planBatch.js';
 import type { ChargedPot } from '../../composition/index.js';
+import { isNamedSpirit } from '../../composition/namedAdditions.js';
 import { readComposition } from '../../composition/readComposition.js';
 import type { Remark } from '../../numbers/index.js';
 import type { SheetWriter } from './sheetWriter.js';
@@ -13,6 +14,13 @@ export interface Sheet {
   readonly cautions: readonly Remark[];
   readonly write: SheetWriter;
 }
+
+/** Whether all alkali is potash: such soap stays soft, and is no bar. */
+export const isPotash = ({ pot }: Pick<Sheet, 'pot'>): boolean => pot.soap.lye.every(({ alkali }) => alkali === 'koh');
+
+/** Whether something in the pot goes by the name of a spirit, without an assay. */
+export const hasNamedSpirit = ({ pot }: Pick<Sheet, 'pot'>): boolean =>
+  pot.additions.some(({ given }) => 'name' in given && isNamedSpirit(given.name));
 
 /** A sheet about to be written. */
 export function sheetOf(batch: Batch, write: SheetWriter): Sheet {

@@ -32,7 +32,11 @@ export interface SheetWriter {
 }
 
 export const MASS_UNITS = { metric: 'g', us: 'oz' } as const;
-const VOLUME_UNITS = { metric: ['mL', 'mL'], us: ['usFlOz', 'US fl oz'] } as const;
+const VOLUME_UNITS = { metric: 'mL', us: 'usFlOz' } as const;
+/** Metric figures of the text are told in these from ten thousand on, to two decimals; what is weighed keeps the unit of its table. */
+const LARGER = { g: 'kg', mL: 'L' } as const;
+const LARGE = 10_000;
+const SIGNS: Readonly<Record<string, string>> = { usFlOz: 'US fl oz' };
 const TEMPERATURE_UNITS = { metric: ['celsius', '°C'], us: ['fahrenheit', '°F'] } as const;
 /** Decimals of a kitchen scale: 0.1 g, 0.01 oz. */
 const LEAST_DECIMALS = { metric: 1, us: 2 } as const;
@@ -54,15 +58,29 @@ export function sheetWriter(units: SheetUnits, write: WriteNumber): SheetWriter 
     return second === undefined ? first : `${first} (${second})`;
   };
   const grams = (system: UnitSystem, mass: Mass): Decimal => valueIn(mass, MASS_UNITS[system]);
-  const volumeIn = (system: UnitSystem, volume: Volume): Decimal => valueIn(volume, VOLUME_UNITS[system][0]);
-  const spanOf = <Q>(
-    estimate: Estimate<Q>,
-    valueOf: (system: UnitSystem, quantity: Q) => Decimal,
-    unit: (system: UnitSystem) => string,
-  ): string =>
+  const spanOf = (values: Estimate<Decimal>, unit: string, least: number): string =>
+    `${span(values, Math.min(decimalsOf(values.likely, least), values.likely.decimalPlaces()))} ${SIGNS[unit] ?? unit}`;
+  const massSpan = (mass: Estimate<Mass>): string =>
     each((system) => {
-      const values = mapEnds(estimate, (end) => valueOf(system, end));
-      return `${span(values, Math.min(decimalsOf(values.likely, 0), values.likely.decimalPlaces()))} ${unit(system)}`;
+      const [unit, least] =
+        system === 'metric' && mass.likely.g.gte(LARGE) ? ([LARGER.g, 2] as const) : ([MASS_UNITS[system], 0] as const);
+      return spanOf(
+        mapEnds(mass, (end) => valueIn(end, unit)),
+        unit,
+        least,
+      );
+    });
+  const volumeSpan = (volume: Estimate<Volume>): string =>
+    each((system) => {
+      const [unit, least] =
+        system === 'metric' && volume.likely.mL.gte(LARGE)
+          ? ([LARGER.mL, 2] as const)
+          : ([VOLUME_UNITS[system], 0] as const);
+      return spanOf(
+        mapEnds(volume, (end) => valueIn(end, unit)),
+        unit,
+        least,
+      );
     });
   const one = <Q>(quantity: Q): Estimate<Q> => ({ low: quantity, likely: quantity, high: quantity });
   const degrees = (system: UnitSystem, temperature: Temperature): string => {
@@ -70,8 +88,6 @@ export function sheetWriter(units: SheetUnits, write: WriteNumber): SheetWriter 
     // nobody reads a part of a °F
     return number(value, system === 'us' || value.isInteger() ? 0 : 1);
   };
-  const massUnit = (system: UnitSystem): string => MASS_UNITS[system];
-  const volumeUnit = (system: UnitSystem): string => VOLUME_UNITS[system][1];
   return {
     systems,
     number,
@@ -83,12 +99,12 @@ export function sheetWriter(units: SheetUnits, write: WriteNumber): SheetWriter 
       const decimals = shown ? step.decimalPlaces() : decimalsOf(value, LEAST_DECIMALS[system]);
       return number(toStep(value, new Decimal(10).pow(-decimals), direction), decimals);
     },
-    mass: (mass) => spanOf(one(mass), grams, massUnit),
-    massSpan: (mass) => spanOf(mass, grams, massUnit),
+    mass: (mass) => massSpan(one(mass)),
+    massSpan,
     temperature: (temperature) => each((system) => `${degrees(system, temperature)} ${TEMPERATURE_UNITS[system][1]}`),
     temperatureSpan: (from, to) =>
       each((system) => `${degrees(system, from)} to ${degrees(system, to)} ${TEMPERATURE_UNITS[system][1]}`),
-    volume: (volume) => spanOf(one(volume), volumeIn, volumeUnit),
-    volumeSpan: (volume) => spanOf(volume, volumeIn, volumeUnit),
+    volume: (volume) => volumeSpan(one(volume)),
+    volumeSpan,
   };
 }

@@ -1,7 +1,7 @@
 import { judgingWindow } from '../../process/processWindows.js';
 import { mapEnds } from '../../quantities/index.js';
 import { escaped, table } from '../markdown.js';
-import type { Sheet } from './sheetBatch.js';
+import { isPotash, type Sheet } from './sheetBatch.js';
 import { causticLimitText } from './targets.js';
 
 /** Where a reading is written by hand. */
@@ -38,7 +38,7 @@ export function tests(sheet: Sheet): readonly string[] {
         row('before pouring', 'mass of the base', write.massSpan(batch.composition.mass)),
         row('before pouring', 'cooled sample', 'clear'),
         row('pouring', 'temperature', write.temperatureSpan(from, to)),
-        row('set bar, before skin', 'free caustic, % NaOH', atMost),
+        row(isPotash(sheet) ? 'cooled soap, before skin' : 'set bar, before skin', 'free caustic, % NaOH', atMost),
       ],
     ),
     '',

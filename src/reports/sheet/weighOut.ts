@@ -1,5 +1,6 @@
+import { COARSE_SCALE } from '../../batch/coarseScale.js';
 import { frozen } from '../../numbers/index.js';
-import { table } from '../markdown.js';
+import { escaped, table } from '../markdown.js';
 import { itemNames } from './itemNames.js';
 import { cautionsAt } from './placedCautions.js';
 import type { Sheet } from './sheetBatch.js';
@@ -15,6 +16,7 @@ export function weighOut(sheet: Sheet): readonly string[] {
     const masses = write.systems.map((system) => write.weighed(mass, system, { scaleStep, direction }));
     return [names[at] ?? '', ...masses, '☐', ''];
   });
+  const coarse = batch.notes.filter(({ code }) => code === COARSE_SCALE);
   const all = write.systems.map((system) =>
     write.weighed(frozen({ g: pot.charge }), system, { scaleStep, direction: 'nearest' }),
   );
@@ -35,5 +37,6 @@ export function weighOut(sheet: Sheet): readonly string[] {
     ...(scaleStep === undefined
       ? ['', 'No step of a scale was given: alkali is cut after the last digit shown, the rest is rounded.']
       : []),
+    ...coarse.flatMap(({ text }) => ['', escaped(text)]),
   ];
 }

@@ -6,7 +6,7 @@ import { mapEnds, type Temperature } from '../../quantities/index.js';
 import { escaped } from '../markdown.js';
 import { clearSteps, restSteps } from './clearSteps.js';
 import { cautionsAt } from './placedCautions.js';
-import type { Sheet } from './sheetBatch.js';
+import { hasNamedSpirit, isPotash, type Sheet } from './sheetBatch.js';
 import { ceiling, type SheetStep } from './sheetStep.js';
 
 /** The order of the work, numbered, each caution at the step it belongs to. */
@@ -92,7 +92,7 @@ function pouredLye(sheet: Sheet): string {
   const why = notes
     .flatMap(({ code, text }) => (code === 'lye-cannot-be-parted' ? [` ${escaped(text)}`] : []))
     .join('');
-  return `${parted}, stirred; wait after each until the pot has risen and falls again by itself${between}.${why} All at once would likely bring it to ${write.temperature(whole(likely))}, at the most to ${write.temperature(whole(high))}. Keep below ${usual}; to ${tolerable} is tolerable, hotter darkens.`;
+  return `${parted}, stirred; wait after each until the pot has risen and falls again by itself${between}.${why} Stop if it cannot be stirred: no more lye until it can. All at once would likely bring it to ${write.temperature(whole(likely))}, at the most to ${write.temperature(whole(high))}. Keep below ${usual}; to ${tolerable} is tolerable, hotter darkens.`;
 }
 
 /** An estimate to the degree. */
@@ -118,20 +118,28 @@ function testStep(): SheetStep {
   };
 }
 
-function potStep({ batch, write }: Sheet): SheetStep {
+function potStep(sheet: Sheet): SheetStep {
+  const { batch, write } = sheet;
   const { mass, gone } = batch.composition;
   const lost = gone.water.likely.g.plus(gone.spirit.likely.g);
-  const planned = lost.isZero()
-    ? 'nothing is planned to evaporate'
-    : `${write.mass({ g: lost })} are planned to have evaporated`;
-  const less = batch.composition.components.ethanol.mass.high.g
-    .plus(batch.composition.components.isopropanol.mass.high.g)
-    .isZero()
-    ? 'If it is less, make it good with hot water.'
-    : 'If it is less, water or spirit is missing: which, the scale cannot tell.';
+  const { ethanol, isopropanol } = batch.composition.components;
+  const hasSpirit = hasNamedSpirit(sheet) || !ethanol.mass.high.g.plus(isopropanol.mass.high.g).isZero();
+  const less = hasSpirit
+    ? 'If it is less, water or spirit is missing: which, the scale cannot tell.'
+    : 'If it is less, make it good with hot water.';
+  // vapour of spirit is not to be driven into the room
+  const wetter = hasSpirit
+    ? 'accept a wetter base, and drive no spirit off to mend it'
+    : 'keep it open, hot and stirred until it has, or accept a wetter base';
+  const [planned, more] = lost.isZero()
+    ? ['nothing is planned to evaporate', 'If it is more, more was weighed in than planned: find out what.']
+    : [
+        `${write.mass({ g: lost })} are planned to have evaporated`,
+        `If it is more, less has gone as steam: ${wetter}.`,
+      ];
   return {
     title: 'Weigh the pot',
-    does: `Without the pot itself it should be ${write.mass(mass.likely)}; ${planned}. ${less}`,
+    does: `Without the pot itself it should be ${write.mass(mass.likely)}; ${planned}. ${less} ${more}`,
   };
 }
 
@@ -149,7 +157,7 @@ function pourStep(sheet: Sheet): SheetStep {
     most === undefined || most.mL.isZero() ? '' : ` The moulds there are may fall short by ${write.volume(most)}.`;
   return {
     title: 'Pour',
-    does: `Cool to ${write.temperature(pourAt)}; the trade pours at ${write.temperatureSpan(from, to)}.${set}${over} Test a set bar before any of it touches skin.`,
+    does: `Cool to ${write.temperature(pourAt)}; the trade pours at ${write.temperatureSpan(from, to)}.${set}${over} Test ${isPotash(sheet) ? 'the cooled soap' : 'a set bar'} before any of it touches skin.`,
     cautions: 'pour',
   };
 }
