@@ -4,6 +4,7 @@ import {
   SPIRIT_CATCHES_FIRE,
   SUGAR_IN_HOT_LYE,
 } from '../composition/cautions.js';
+import { isSpirit } from '../composition/components.js';
 import type { SolventId } from '../composition/index.js';
 import { isNamedSpirit } from '../composition/namedAdditions.js';
 import type { Fat } from '../fats/index.js';
@@ -137,7 +138,7 @@ function cautionsOf(pot: Pot): readonly Remark[] {
   const held = additions.flatMap(({ holds }) => (holds === undefined ? [] : [holds.solvent]));
   const holds = (...solvents: readonly SolventId[]): boolean => held.some((one) => solvents.includes(one));
   return [
-    ...(hasNamedSpirit || holds('ethanol', '2-propanol') ? [SPIRIT_CATCHES_FIRE] : []),
+    ...(hasNamedSpirit || held.some(isSpirit) ? [SPIRIT_CATCHES_FIRE] : []),
     ...(holds('sucrose', 'glucose') ? [SUGAR_IN_HOT_LYE] : []),
     ...(holds('triethanolamine') ? [AMINE_HIDES_ALKALI] : []),
     ...(namedAcids(pot).length > 0 ? [ACID_INTO_HOT_SOAP] : []),

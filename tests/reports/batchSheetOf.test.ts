@@ -186,7 +186,7 @@ describe('the work', () => {
   it('says what to do with a pot that is too heavy, or too stiff for more lye', () => {
     const step = (change: object, options: PlanBatchOptions = {}) =>
       stepOf(
-        batchSheetOf(planBatch({ ...BASE, ...change } as RecipeToPlan, { fats: own, ...options })),
+        batchSheetOf(planBatch({ ...BASE, ...change }, { fats: own, ...options })),
         'Weigh the pot',
       );
     expect(step({}, { evaporated: { g: 20 } })).toContain(
