@@ -5,21 +5,23 @@
 import { readdirSync } from 'node:fs';
 import { Stryker } from '@stryker-mutator/core';
 
-/** Layers, and the folders of tests that hold their laws beside their own. */
+/** What holds of every result: that its inputs are given, its sources named, its figures figures, its steps told. */
+const RESULTS = ['given', 'results', 'workings'].map((name) => `tests/laws/${name}.test.ts`);
+/** Layers, and what is tried on them beside their own tests, last and on what those leave. */
 const LAYERS = {
   chemistry: [],
-  quantities: [],
-  lye: [],
-  saponification: [],
-  composition: ['tests/laws/composition.test.ts'],
-  process: [],
+  quantities: ['tests/lye', 'tests/freeAlkali', ...RESULTS],
   numbers: ['tests/quantities'],
-  fats: [],
-  freeAlkali: [],
-  clarity: [],
-  batch: [],
-  audit: [],
+  lye: RESULTS,
+  fats: RESULTS,
+  saponification: RESULTS,
+  composition: ['tests/laws/composition.test.ts', ...RESULTS],
+  freeAlkali: RESULTS,
+  clarity: RESULTS,
+  process: RESULTS,
   recipe: [],
+  batch: RESULTS,
+  audit: [],
   reports: [],
 };
 /** Tests that ask for Vitest itself, and those that draw thousands of recipes. */
