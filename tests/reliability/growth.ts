@@ -27,7 +27,7 @@ const list = <T>(count: number, row: (at: number) => T): readonly T[] =>
   Array.from({ length: count }, (_, at) => row(at));
 const fats = (count: number) => list(count, () => ({ fat, mass: { g: 1 } }));
 const named = (count: number) => list(count, () => ({ fat: 'coconut-oil', mass: { g: 1 } }));
-const recipe = (count: number) => ({ version: 1, fats: named(count), lye });
+const recipe = (count: number) => ({ version: 1 as const, fats: named(count), lye });
 
 const calls: readonly (readonly [name: string, rows: string, call: (count: number) => unknown])[] = [
   ['alkaliDemandOf', 'fats', (count) => laurate.alkaliDemandOf(fats(count))],

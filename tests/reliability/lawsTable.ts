@@ -5,11 +5,13 @@ import * as checkValues from 'laurate/check-values';
 import * as recipe from 'laurate/recipe';
 import * as reports from 'laurate/reports';
 import { lawsOf } from './laws.js';
-import { table } from './page.js';
+import { unpadded } from './page.js';
 
 /** Every public function, of all entries. */
 export const publicFunctions: readonly string[] = [laurate, recipe, audit, reports, checkValues].flatMap((entry) =>
-  Object.entries(entry).flatMap(([name, value]) => (typeof value === 'function' ? [name] : [])),
+  Object.entries(entry)
+    .flatMap(([name, value]) => (typeof value === 'function' ? [name] : []))
+    .sort(),
 );
 
 /** What a row of a table is tried on stands in its title as a sign; in words it is any of them. */
@@ -22,5 +24,5 @@ export function lawsTable(): string {
     laws.map(({ title }) => worded(title)).join('; '),
     [...new Set(laws.map(({ file }) => `\`tests/${file}\``))].join(', '),
   ]);
-  return table(['function', 'laws', 'held by'], rows);
+  return unpadded(['function', 'laws', 'held by'], rows);
 }

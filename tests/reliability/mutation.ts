@@ -1,7 +1,7 @@
 /** The tables of mutation testing in docs/reliability.md, from the reports in coverage/mutation. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { counted, table } from './page.js';
+import { counted, table, unpadded } from './page.js';
 import { reasons } from './survivors.js';
 
 interface Position {
@@ -75,7 +75,7 @@ export function mutationTables(): string | undefined {
       reasonOf(one) ?? 'open',
     ]),
   );
-  return [scores, '### Survivors', table(['where', 'was', 'became', 'reason'], survivors)].join('\n\n');
+  return [scores, '### Survivors', unpadded(['where', 'was', 'became', 'reason'], survivors)].join('\n\n');
 } // prettier-ignore
 
 function reasonOf({

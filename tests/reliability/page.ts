@@ -33,3 +33,7 @@ export function table(head: readonly string[], rows: readonly (readonly (string 
 
 /** A count as it is read: groups of three. */
 export const counted = (count: number): string => String(count).replaceAll(/\B(?=(?:\d{3})+$)/g, ' ');
+
+/** A table with wide cells, which padding would blow up. */
+export const unpadded = (...cells: Parameters<typeof table>): string =>
+  `<!-- prettier-ignore-start -->\n\n${table(...cells)}\n\n<!-- prettier-ignore-end -->`;
