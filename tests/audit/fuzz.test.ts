@@ -5,7 +5,7 @@ import { auditRecipe, type AuditRecipeResult } from 'laurate/audit';
 import { describe, expect, it } from 'vitest';
 import { textOf } from '../laws/exact.js';
 import { placesIn, replaced } from '../laws/places.js';
-import { fats as own } from './recipes.js';
+import { fats as own, full, whole } from './recipes.js';
 
 const SEED = { seed: 20261125, numRuns: 500 };
 const VERDICTS = ['dangerous', 'wrong', 'doubtful', 'cannot-tell', 'sound'];
@@ -35,40 +35,6 @@ function faultsIn(result: AuditRecipeResult): readonly string[] {
 
 const faultsOf = (recipe: unknown, options: object = {}): readonly string[] =>
   faultsIn(auditRecipe(recipe, { fats: own, ...options }));
-
-const full = {
-  version: 1,
-  title: 'All of it',
-  fats: [
-    { fat: 'coconut-oil', mass: { g: '700' }, claimed: { saponificationValue: { gNaohPerG: '0.183' }, share: { percent: '70' } } },
-    { fat: 'Drum', mass: { oz: '10' }, claimed: { saponificationValue: { saponificationEquivalent: '220' } } },
-    { fat: 'stearic acid 50', mass: { lb: '0.2' } },
-  ],
-  lye: [
-    { alkali: 'naoh', mass: { g: '200' }, solid: { totalAlkali: { percent: '97' }, carbonate: { low: { percent: 0 }, high: { percent: 3 } } } },
-    { alkali: 'koh', mass: { g: '60' }, solution: { hydroxide: { percent: 49 } } },
-    { alkali: 'koh', mass: { g: '10' } },
-  ],
-  water: { g: '300' },
-  additions: [{ solvent: 'glycerol', mass: { g: '250' }, assay: { percent: '99.5' } }, { name: 'scent', volume: { mL: 4 } }],
-  target: { superfat: { percent: 3 } },
-  claimed: { superfat: { percent: '9' }, strength: { percent: 49 }, waterPerAlkali: '2', waterPerFat: { percent: '33' }, kohShare: { percent: '40' }, total: { g: '1474.7' }, ph: '9', freeCausticAlkali: { percentNaoh: '0.05' } },
-  temperatures: [{ stage: 'saponification', time: { minutes: 20 }, temperature: { celsius: 64 } }],
-}; // prettier-ignore
-
-/** A small pot of which everything is printed that hangs on what it is made of; each audit of it costs more. */
-const whole = {
-  version: 1,
-  fats: [{ fat: 'Drum', mass: { g: '100' } }],
-  lye: [{ alkali: 'naoh', mass: { g: '34' }, solution: { hydroxide: { percent: 50 } } }],
-  additions: [
-    { solvent: 'ethanol', volume: { mL: '30' }, assay: { percentByVolume: '96' }, claimed: { share: { percent: '9' } } },
-    { solvent: 'sorbitol', mass: { g: '20' }, claimed: { share: { percent: '30' } } },
-    { name: 'citric acid', mass: { g: '1' } },
-  ],
-  claimed: { shares: { soap: { percent: '10' }, water: { percent: '80' }, spirit: { percent: '3' }, polyol: { percent: '7' } }, clearingAgentsPerSoap: '2', waterPerSoap: '9', ph: '7', total: { g: '150' } },
-  temperatures: [{ stage: 'saponification', temperature: { celsius: '140' } }, { stage: 'pouring', temperature: { fahrenheit: '50' } }],
-}; // prettier-ignore
 
 const places = placesIn(full);
 const edges: readonly unknown[] = [

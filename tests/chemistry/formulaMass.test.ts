@@ -126,6 +126,7 @@ describe('formulaMass: refusals', () => {
     ['C6H12)', 'C6H12)'],
     ['(', '('],
     ['(C6H12', '(C6H12'],
+    ['C6(H12', 'C6(H12'], // what stands before an open bracket is not the whole
     ['C6(H12))', 'C6(H12))'],
     [')H(', ')H('],
     ['()', '()'],

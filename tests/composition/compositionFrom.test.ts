@@ -418,3 +418,42 @@ describe('compositionFrom: refusals', () => {
     expect(dry.mass.likely.g.toString()).toBe('1011.492');
   });
 });
+
+describe('compositionFrom: what is noted, and when', () => {
+  const spirit: AdditionInput = { solvent: 'ethanol', mass: { g: 100 }, assay: { percent: 95 } };
+  const other: AdditionInput = { solvent: '2-propanol', mass: { g: 50 }, assay: { percent: 100 } };
+  const glycerol: AdditionInput = { solvent: 'glycerol', mass: { g: 50 }, assay: { percent: 100 } };
+  const ofAdditions = /^(?:rest-|loss-|spirits-|triethanolamine-)/;
+  const noted = (additions: readonly AdditionInput[], more: Partial<CompositionFromInput> = {}): string[] =>
+    codes(compose(additions, more).notes).filter((code) => ofAdditions.test(code));
+  const loss = { evaporated: { g: 20 } };
+
+  it.each<[string, readonly AdditionInput[], Partial<CompositionFromInput>, readonly string[]]>([
+    ['nothing added', [], {}, []],
+    ['what is pure', [glycerol], {}, []],
+    ['a salt, and something by its name', [{ salt: 'Salt', mass: { g: 1 } }, { name: 'Colour', mass: { g: 1 } }], {}, []],
+    ['what holds water', [spirit], {}, ['rest-counts-as-water']],
+    ['a loss without spirit', [glycerol], loss, []],
+    ['a loss of water or spirit', [other], loss, ['loss-split-unknown']],
+    ['a loss whose split is stated', [other], { ...loss, spiritShareOfLoss: { percent: 50 } }, []],
+    ['a loss whose split is stated as a range', [other], { ...loss, spiritShareOfLoss: { low: { percent: 40 }, high: { percent: 60 } } }, []],
+    ['two spirits', [spirit, other], {}, ['rest-counts-as-water', 'spirits-leave-in-proportion']],
+  ])('of %s', (_what, additions, more, expected) => {
+    expect(noted(additions, more)).toEqual(expected);
+  }); // prettier-ignore
+
+  it('no loss is given where none was stated', () => {
+    expect(Object.keys(compose([spirit]).given)).toEqual(['soap', 'additions']);
+  });
+
+  it('water with an assay keeps it', () => {
+    const assay = { assay: { percent: 90 } };
+    const { given } = compose([{ solvent: 'water', mass: { g: 10 }, ...assay }]);
+    expect(given.additions.map((one) => ('assay' in one ? String(one.assay.likely.percent) : ''))).toEqual(['90']);
+  });
+
+  it('a loss that nothing in the pot can give is named as it was stated', () => {
+    expect(refusal(() => compose([], { evaporated: { g: 5000 } })).message).toContain('received 5000 g');
+    expect(refusal(() => compose([], { potMass: { g: 1 } })).message).toContain('received 1 g');
+  });
+});

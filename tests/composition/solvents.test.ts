@@ -132,3 +132,24 @@ describe('solventDensity', () => {
     expect(message).toContain(said);
   }); // prettier-ignore
 });
+
+describe('sources of a solvent', () => {
+  it.each<[SolventId, readonly string[]]>([
+    ['water', ['iupac-2021', 'crc-organic-constants']],
+    ['2-propanol', ['iupac-2021', 'crc-organic-constants', 'iec-60079-20-1', 'nfpa-497', 'pharmacopoeias-recalled']],
+  ])('%s: of its formula, its boiling and flash point, and its grades', (id, expected) => {
+    expect(solvent(id).basis).toEqual(expected);
+  });
+
+  it('a mixture has no formula, and does not cite the atomic weights', () => {
+    expect(solvent('peg-400').basis).not.toContain('iupac-2021');
+  });
+
+  it.each<[SolventId, readonly string[]]>([
+    ['water', ['kell-1975']],
+    ['ethanol', ['crc-organic-constants', 'vdi-heat-atlas']],
+    ['2-propanol', ['crc-102-2021', 'vdi-heat-atlas']],
+  ])('the density of %s is by its figure, and by its correlation', (id, expected) => {
+    expect(solventDensity({ solvent: id, temperature: { celsius: 25 } }).basis).toEqual(expected);
+  });
+});

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { alkaliContentOf, type AlkaliContentOfInput } from 'laurate';
 import { describe, expect, it } from 'vitest';
 import { deviation, Exact } from '../laws/exact.js';
+import { readAlkaliSource } from '../../src/lye/alkaliSource.js';
 import { refusal } from '../laws/refusal.js';
 
 const bounds = (input: AlkaliContentOfInput): string[] => {
@@ -110,3 +111,15 @@ describe('alkaliContentOf: refusals', () => {
     expect(refused.message).toContain('did you mean "solid"?');
   });
 });
+
+describe('readAlkaliSource: refusals', () => {
+  const percent = { percent: 98 };
+  it.each<[string, unknown, string, string]>([
+    ['neither a solid nor a solution', {}, 'missing', 'lye[0]'],
+    ['both', { solid: { hydroxide: percent }, solution: { hydroxide: percent } }, 'bad-shape', 'lye[0]'],
+    ['hydroxide beside a carbonate', { solid: { hydroxide: percent, carbonate: { percent: 1 } } }, 'bad-shape', 'lye[0].solid'],
+    ['hydroxide beside the total', { solid: { hydroxide: percent, totalAlkali: percent } }, 'bad-shape', 'lye[0].solid'],
+  ])('%s is refused where it stands', (_what, source, code, path) => {
+    expect(refusal(() => readAlkaliSource('lye[0]', source, 'naoh'))).toMatchObject({ code, path });
+  });
+}); // prettier-ignore

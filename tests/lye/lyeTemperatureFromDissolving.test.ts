@@ -26,6 +26,12 @@ describe('lyeTemperatureFromDissolving: worked by hand', () => {
     expect(r.boilingPoint?.celsius.toFixed(2)).toBe('102.80'); // 9.992 %: just under 102.8
   });
 
+  it('a ceiling is named for KOH alone', () => {
+    const noted = (alkali: string): string[] => dissolved(10, 200, 20, { alkali }).notes.map(({ code }) => code);
+    expect(noted('naoh')).toEqual(['all-at-once']);
+    expect(noted('koh')).toEqual(['all-at-once', 'ceiling-only']);
+  });
+
   it('what water and solid bring from the start counts: 5 °C instead of 25 °C', () => {
     // 20 · (360.3 · 4.18 + 59.5) J = 31.311 kJ less: 11.554/400.297 = 28.864 J/g; 3.853 to one degree
     const r = dissolved('39.997', '360.3', 5);

@@ -44,6 +44,18 @@ describe('mapEstimate', () => {
   });
 });
 
+describe('mapEstimate: refusals', () => {
+  it.each<[string, unknown, unknown, string, string]>([
+    ['no low end', { likely: 1, high: 2 }, Number, 'missing', 'estimate.low'],
+    ['no likely figure', { low: 1, high: 2 }, Number, 'missing', 'estimate.likely'],
+    ['no high end', { low: 1, likely: 2 }, Number, 'missing', 'estimate.high'],
+    ['one end too many', { low: 1, likely: 2, high: 3, mean: 2 }, Number, 'unknown-key', 'estimate.mean'],
+    ['no function', { low: 1, likely: 2, high: 3 }, 'kg', 'bad-shape', 'change'],
+  ])('%s', (_what, estimate, change, code, path) => {
+    expect(refusal(() => mapEstimate(estimate as never, change as never))).toMatchObject({ code, path });
+  });
+});
+
 describe('readRanged: worked by hand', () => {
   it.each<[unknown, string, string, string]>([
     [{ percent: 98 }, '98', '98', '98'],

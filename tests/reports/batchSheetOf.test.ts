@@ -185,10 +185,7 @@ describe('the work', () => {
 
   it('says what to do with a pot that is too heavy, or too stiff for more lye', () => {
     const step = (change: object, options: PlanBatchOptions = {}) =>
-      stepOf(
-        batchSheetOf(planBatch({ ...BASE, ...change }, { fats: own, ...options })),
-        'Weigh the pot',
-      );
+      stepOf(batchSheetOf(planBatch({ ...BASE, ...change }, { fats: own, ...options })), 'Weigh the pot');
     expect(step({}, { evaporated: { g: 20 } })).toContain(
       'less has gone as steam: keep it open, hot and stirred until it',
     );

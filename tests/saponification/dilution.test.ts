@@ -80,6 +80,8 @@ describe('dilution: refusals', () => {
     ['a strength without unit', solid(98), { strength: 33 }, 'bad-shape', 'dilution.strength'],
     ['negative parts', solid(98), { waterPerAlkali: -1 }, 'out-of-range', 'dilution.waterPerAlkali'],
     ['more than a hundred parts', solid(98), { waterPerAlkali: 101 }, 'out-of-range', 'dilution.waterPerAlkali'],
+    ['more than ten times the fat', solid(98), { waterPerFat: { percent: 1001 } }, 'out-of-range', 'dilution.waterPerFat.percent'],
+    ['water as less than no part of fat', solid(98), { waterPerFat: { percent: -1 } }, 'out-of-range', 'dilution.waterPerFat.percent'],
     ['parts with a comma', solid(98), { waterPerAlkali: '1,5' }, 'not-a-number', 'dilution.waterPerAlkali'],
     ['negative water', solid(98), { water: { g: -1 } }, 'out-of-range', 'dilution.water.g'],
     ['two ways', solid(98), { water: { g: 1 }, waterPerAlkali: 1 }, 'bad-shape', 'dilution'],
@@ -93,6 +95,7 @@ describe('dilution: refusals', () => {
 
   it('tells what is possible', () => {
     expect(refusal(() => plan(solution(50), { strength: { percent: 60 } })).message).toContain('at most 50 percent');
+    expect(refusal(() => plan(solid(98), 'as it is' as never)).message).toContain("'as-is'");
     expect(refusal(() => plan(solid(98), { waterPerOil: { percent: 38 } } as never)).message).toContain('waterPer');
   });
 });

@@ -335,6 +335,7 @@ describe('soapFromLye: refusals', () => {
     ['no lye', () => soapFromLye({ fats, lye: [] }), 'bad-shape', 'lye'],
     ['no lye at all', () => soapFromLye({ fats } as never), 'missing', 'lye'],
     ['lye of no mass', () => soapFromLye({ fats, lye: [lye('naoh', 0, solid(98))] }), 'out-of-range', 'lye'],
+    ['five alkalis', () => soapFromLye({ fats, lye: [good, good, good, good, good] }), 'bad-shape', 'lye'],
     ['no fats', () => soapFromLye({ fats: [], lye: [good] }), 'bad-shape', 'fats'],
     ['fats of no mass', () => soapFromLye({ fats: [lot(200, 0)], lye: [good] }), 'out-of-range', 'fats'],
     ['an unknown option', () => soapFromLye({ fats, lye: [good], batchMass: { g: 1 } } as never), 'unknown-key', 'input.batchMass'],
@@ -345,6 +346,13 @@ describe('soapFromLye: refusals', () => {
     const refused = refusal(call);
     expect({ code: refused.code, path: refused.path }).toEqual({ code, path });
   }); // prettier-ignore
+
+  it('but not four alkalis, nor one of no mass beside another', () => {
+    const four = soapFromLye({ fats, lye: [good, good, good, good] });
+    expect(four.given.lye).toHaveLength(4);
+    const made = soapFromLye({ fats, lye: [lye('koh', 0, solid(90)), good] });
+    expect(made.products).toEqual(soapFromLye({ fats, lye: [good] }).products);
+  });
 
   it('unsaponifiable matter and moisture that leave no room for the acids', () => {
     const damp = lot(200, 100, { unsaponifiable: { percent: 60 }, moisture: { percent: '39.9' } });

@@ -152,6 +152,16 @@ describe('superfatFromLye: laws', () => {
   });
 });
 
+describe('superfatFromLye: an alkali of no mass', () => {
+  it('beside another changes nothing', () => {
+    const [alone, beside] = [[stock(340)], [{ ...stock(0), alkali: 'koh' } as const, stock(340)]].map((lye) =>
+      superfatFromLye({ fats: kilo, lye }),
+    );
+    expect(beside?.superfat).toEqual(alone?.superfat);
+    expect(beside?.freeCausticAlkali).toEqual(alone?.freeCausticAlkali);
+  });
+});
+
 describe('superfatFromLye: refusals', () => {
   const good = { fats: [{ fat: fat('tallow'), mass: { g: 100 } }], lye: [stock(20)] };
   it.each<[string, object, string, string]>([

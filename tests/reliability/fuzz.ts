@@ -1,0 +1,94 @@
+/**
+ * A million bounded inputs: `npm run fuzz`. `SHARE=0.01 npm run fuzz` tries a hundredth of them. With `--write` the counts go
+ * into docs/reliability.md.
+ */
+import { auditRecipe } from 'laurate/audit';
+import { recipeFromBase } from 'laurate/recipe';
+import { fats, full, whole } from '../audit/recipes.js';
+import { examples, type Example } from '../laws/examples.js';
+import { tallyOf, type Tally } from './fuzzed.js';
+import { growths } from './growth.js';
+import { counted, table, writePart } from './page.js';
+import { readers } from './readers.js';
+
+const SHARE = Number(process.env['SHARE'] ?? 1);
+const SEED = 20261125;
+/** Inputs of each function: many of those that read, fewer of those that work a whole pot through. */
+const [EACH_READER, EACH_FUNCTION, EACH_POT, AUDITS] = [17_000, 2800, 1000, 20_000];
+const POTS = ['placeAmongPublished', 'baseFromTarget', 'stagedLye', 'planBatch', 'potHeatFromReaction'];
+
+const base = examples.find(({ name }) => name === 'baseFromTarget');
+const others: readonly Example[] = [
+  {
+    name: 'recipeFromBase',
+    run: (value) => recipeFromBase(value as never),
+    args: (base?.args ?? []).map(([input]) => [base?.run(input)]),
+  },
+];
+const audit: Example = {
+  name: 'auditRecipe',
+  run: (recipe) => auditRecipe(recipe, { fats }),
+  args: [[full], [whole]],
+};
+
+interface Group {
+  readonly what: string;
+  readonly tallies: readonly Tally[];
+}
+
+let seed = SEED;
+function tried(what: string, some: readonly Example[], countOf: (name: string) => number, mayRefuse = true): Group {
+  const tallies = some
+    .filter(({ args }) => args.some((set) => set.length > 0))
+    .map((example) => {
+      const tally = tallyOf(example, Math.ceil(countOf(example.name) * SHARE), (seed += 1), mayRefuse);
+      process.stderr.write(
+        `${tally.name}: ${String(tally.tried)} in ${tally.seconds.toFixed(1)} s, ${String(tally.faults.length)} faults\n`,
+      );
+      return tally;
+    });
+  return { what, tallies };
+}
+
+const groups = [
+  tried('readers', readers, () => EACH_READER),
+  tried('public functions', [...examples, ...others], (name) => (POTS.includes(name) ? EACH_POT : EACH_FUNCTION)),
+  tried('`auditRecipe`, which always answers', [audit], () => AUDITS, false),
+];
+const sum = (tallies: readonly Tally[], key: 'tried' | 'answered' | 'refused'): number =>
+  tallies.reduce((total, tally) => total + tally[key], 0);
+const rowOf = (what: string, tallies: readonly Tally[]): readonly (string | number)[] => [
+  what,
+  tallies.length,
+  counted(sum(tallies, 'tried')),
+  counted(sum(tallies, 'answered')),
+  counted(sum(tallies, 'refused')),
+  tallies.reduce((total, { faults }) => total + faults.length, 0),
+];
+
+const all = groups.flatMap(({ tallies }) => tallies);
+const grown = growths();
+for (const { name, rows, ratio, seconds } of grown) {
+  process.stderr.write(`${name}, ${rows}: ${ratio.toFixed(2)}, ${seconds.toFixed(1)} s\n`);
+}
+const report = [
+  `Seeds from ${String(SEED)} on, one for each function${SHARE === 1 ? '' : `; a run of ${String(100 * SHARE)} % of the inputs`}.`,
+  table(
+    ['what is called', 'functions', 'inputs', 'answered', 'refused, typed', 'faults'],
+    [...groups.map(({ what, tallies }) => rowOf(what, tallies)), rowOf('together', all)],
+  ),
+  'Time of a row in a long list over that in a list of 1 000: about 1 where cost is linear; in a list of 100 000 it would be 100 where cost grew with the square.',
+  table(
+    ['function', 'rows', 'long list', 'ratio'],
+    grown.map(({ name, rows, many, ratio }) => [`\`${name}\``, rows, counted(many), ratio.toFixed(1)]),
+  ),
+].join('\n\n');
+
+const faults = all.flatMap(({ name, faults: some }) => some.map((fault) => `${name}: ${fault}`));
+if (process.argv.includes('--write')) await writePart('fuzz', report);
+else process.stdout.write(`${report}\n`);
+const squared = grown.filter(({ ratio }) => ratio > 5).map(({ name, rows }) => `${name}: more than linear in ${rows}`);
+if (faults.length + squared.length > 0) {
+  process.stderr.write(`${[...faults, ...squared].join('\n')}\n`);
+  process.exitCode = 1;
+}

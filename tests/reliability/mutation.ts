@@ -1,0 +1,92 @@
+/** The tables of mutation testing in docs/reliability.md, from the reports in coverage/mutation. */
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { counted, table, unpadded } from './page.js';
+import { reasons } from './survivors.js';
+
+interface Position {
+  readonly line: number;
+  readonly column: number;
+}
+interface Mutant {
+  readonly mutatorName: string;
+  readonly replacement?: string;
+  readonly status: string;
+  readonly location: { readonly start: Position; readonly end: Position };
+}
+interface Report {
+  readonly files: Readonly<Record<string, { readonly source: string; readonly mutants: readonly Mutant[] }>>;
+}
+
+const folder = fileURLToPath(new URL('../../coverage/mutation/', import.meta.url));
+
+/** A piece of code in one line of a table. */
+const short = (code: string): string => {
+  const line = code.replaceAll(/\s+/g, ' ').trim();
+  return `\`${(line.length > 70 ? `${line.slice(0, 69)}…` : line).replaceAll('`', "'")}\``;
+};
+
+function textAt(source: string, { start, end }: Mutant['location']): string {
+  const lines = source.split('\n').slice(start.line - 1, end.line);
+  const last = (lines.pop() ?? '').slice(0, end.column - 1);
+  return [...lines, last].join('\n').slice(start.column - 1);
+}
+
+/** The tables, or nothing where no layer was tried. */
+export function mutationTables(): string | undefined {
+  const names = existsSync(folder) ? readdirSync(folder).filter((name) => name.endsWith('.json')) : [];
+  if (names.length === 0) return undefined;
+  const layers = names.sort().map((name) => {
+    const { files } = JSON.parse(readFileSync(`${folder}${name}`, 'utf8')) as Report;
+    const all = Object.entries(files).flatMap(([file, { source, mutants }]) =>
+      mutants.map((mutant) => ({ file, mutant, was: textAt(source, mutant.location) })),
+    );
+    const count = (...statuses: readonly string[]): number =>
+      all.filter(({ mutant }) => statuses.includes(mutant.status)).length;
+    const left = all.filter(({ mutant }) => mutant.status === 'Survived' || mutant.status === 'NoCoverage');
+    return { name: name.replace('.json', ''), killed: count('Killed', 'Timeout'), endless: count('Timeout'), left };
+  });
+  const rows = layers.map(({ name, killed, endless, left }) => ({
+    name,
+    killed,
+    endless,
+    left: left.length,
+    explained: left.filter((one) => reasonOf(one) !== undefined).length,
+  }));
+  const sum = (key: 'killed' | 'endless' | 'left' | 'explained'): number => rows.reduce((total, row) => total + row[key], 0);
+  const together = { name: 'together', killed: sum('killed'), endless: sum('endless'), left: sum('left'), explained: sum('explained') };
+  const scores = table(
+    ['layer', 'mutants', 'killed', 'of them by running on', 'survived', 'of them with a reason', 'score'],
+    [...rows, together].map(({ name, killed, endless, left, explained }) => [
+      name,
+      counted(killed + left),
+      counted(killed),
+      endless,
+      left,
+      explained,
+      `${((100 * killed) / (killed + left)).toFixed(1)} %`,
+    ]),
+  );
+  const survivors = layers.flatMap(({ left }) =>
+    left.map((one) => [
+      `\`${one.file.replace('src/', '')}:${String(one.mutant.location.start.line)}\``,
+      short(one.was),
+      short(one.mutant.replacement ?? ''),
+      reasonOf(one) ?? 'open',
+    ]),
+  );
+  return [scores, '### Survivors', unpadded(['where', 'was', 'became', 'reason'], survivors)].join('\n\n');
+} // prettier-ignore
+
+function reasonOf({
+  file,
+  mutant,
+  was,
+}: {
+  readonly file: string;
+  readonly mutant: Mutant;
+  readonly was: string;
+}): string | undefined {
+  const becomes = mutant.replacement ?? '';
+  return reasons.find((one) => one.file.test(file) && one.was.test(was) && (one.becomes?.test(becomes) ?? true))?.why;
+}

@@ -1,0 +1,65 @@
+/** Why a mutant may survive. What no line here explains is an open law: the page says so. */
+export interface Reason {
+  /** The files it holds for, by the end of their path. */
+  readonly file: RegExp;
+  /** What was mutated, as it stands in the source. */
+  readonly was: RegExp;
+  /** What it became. */
+  readonly becomes?: RegExp;
+  readonly why: string;
+}
+
+export const reasons: readonly Reason[] = [
+  {
+    file: /chemistry\/(?:fattyAcid|molarMass)\.ts$/,
+    was: /^kept !== undefined$|^known\.size < KEPT$/,
+    why: 'A memory: what is not kept is worked out again, to the same figure; the limit bounds memory only.',
+  },
+  {
+    file: /chemistry\/fattyAcid\.ts$/,
+    was: /^\/\^C/,
+    why: 'Equivalent: the expression only ever reads names of the closed list of acids, which have less than ten double bonds.',
+  },
+  {
+    file: /chemistry\/fattyAcid\.ts$/,
+    was: /^\[\]$/,
+    why: 'Never reached: every name of the closed list matches. The compiler asks for it.',
+  },
+  {
+    file: /chemistry\/formulaMass\.ts$/,
+    was: /^(?:inner|part) === undefined$/,
+    why: 'Never reached: there is always one sum, that of the outermost bracket. The compiler asks for it.',
+  },
+  {
+    file: /chemistry\/formulaMass\.ts$/,
+    was: /^\[\]$/,
+    why: 'Equivalent: what is no text is refused below, whatever was read of it.',
+  },
+  {
+    file: /saponification\/demand\.ts$/,
+    was: /^(?:acidValue\.isZero\(\)|one\.acid !== ZERO|one\.esterGrams !== ZERO)$/,
+    why: 'Equivalent: it only saves adding nought.',
+  },
+  {
+    file: /saponification\/balance\.ts$/,
+    was: /^acid\.isZero\(\)$/,
+    why: 'Equivalent: it only saves working out a part of nought.',
+  },
+  {
+    file: /\.ts$/,
+    was: /^steps !== undefined$/,
+    becomes: /true/,
+    why: 'Equivalent: without a list `noted` notes nothing; it only saves the time.',
+  },
+  {
+    file: /saponification\/reactingPot\.ts$|composition\/chargedPot\.ts$/,
+    was: /isRange|isSpirit|\.isZero\(\)$/,
+    becomes: /true/,
+    why: 'Equivalent: a dimension that does not vary is looked at at both ends, which are the same; it only costs time.',
+  },
+  {
+    file: /saponification\/extremes\.ts$/,
+    was: /^to === undefined$/,
+    why: 'Never reached: corners come in pairs. The compiler asks for it.',
+  },
+];

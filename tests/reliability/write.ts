@@ -1,0 +1,9 @@
+/** Writes the tables of docs/reliability.md but those of `npm run fuzz`: `npm run reliability`. */
+import { lawsTable } from './lawsTable.js';
+import { mutationTables } from './mutation.js';
+import { writePart } from './page.js';
+
+await writePart('laws', lawsTable());
+const tables = mutationTables();
+// without reports of a run the figures of the last one stay
+if (tables !== undefined) await writePart('mutation', tables);
