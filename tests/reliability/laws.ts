@@ -106,9 +106,10 @@ export const elsewhere: Elsewhere = {
     ],
     'audit/fuzz': ['the time grows as the recipe does'],
   },
+  verdictsOf: { 'audit/verdicts': ['at any place of a recipe', 'where a comparison is a tie, the audit decides', 'takes one recipe at a time, and gives back what it iterates over'] },
   recipeFromBase: { 'batch/planBatch': ['the recipe as made holds the masses that are weighed, the target, and no claims'] },
   batchSheetOf: {
-    'reports/batchSheetOf': ['weighs every item, never more alkali than planned, and says every caution once, the last of all last', 'comes out the same from JSON, whatever the figures in it have become'],
+    'reports/batchSheetOf': ['weighs every item, never more alkali than planned, and says every caution at its place, the last of all last', 'comes out the same from JSON, whatever the figures in it have become'],
   },
   ingredientDeclarationOf: {
     'reports/ingredientDeclarationOf': ['descends, adds up to a hundred, and keeps its likely figures inside their bounds', 'as formed holds the soap, fat, water and glycerol of the composition, no more and no less', 'comes out the same from JSON'],

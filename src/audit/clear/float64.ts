@@ -31,7 +31,7 @@
  * and subtracts where we do not; what that puts between its comparison and the true one is some 1e-32 of A and B, far less
  * than the rest. All else is not clear.
  */
-const U = 2 ** -53;
+const U = 1.1102230246251565e-16; // 2 to the power of −53, exactly
 
 /** How far either side of a comparison may be off, relative to itself: γ of 48 + 2k roundings. */
 export function relativeErrorOf(rows: number): number {
@@ -68,7 +68,7 @@ export interface FloatPrinted {
 const DIGITS = /^-?\d{1,8}(?:\.\d{1,7})?$/;
 /** Exact, whatever an engine makes of powers. */
 const TENS = [1, 10, 100, 1e3, 1e4, 1e5, 1e6, 1e7];
-const NOT_READ: FloatPrinted = { low: Number.NaN, value: Number.NaN, high: Number.NaN };
+const NOT_READ: FloatPrinted = { low: NaN, value: NaN, high: NaN };
 
 /**
  * A number or decimal text of at most 15 digits as printed, times the factor of its unit. Of anything else no number: it may

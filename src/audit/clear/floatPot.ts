@@ -156,7 +156,7 @@ export function floatPot(recipe: unknown, own: OwnFats): FloatPot | undefined {
   const lye = rowsIn(fields['lye'], 1, floatLye);
   const additions = rowsIn(fields['additions'], 0, floatAddition);
   const temperatures = rowsIn(fields['temperatures'], 0, (row) => row ?? undefined);
-  const claimed = fields['claimed'] === undefined ? {} : fieldsIn(fields['claimed'], CLAIMS);
+  const claimed = fields['claimed'] === undefined ? {} : fieldsIn(fields['claimed'], claimKeys());
   const target = fields['target'] === undefined ? {} : fieldsIn(fields['target'], ['superfat']);
   if (!fats || !lye || !additions || !temperatures || !claimed || !target) return undefined;
   return {
@@ -174,7 +174,7 @@ export function floatPot(recipe: unknown, own: OwnFats): FloatPot | undefined {
 const RECIPE = ['version', 'title', 'fats', 'lye', 'water', 'additions', 'target', 'claimed', 'temperatures'];
 /** What is printed of the parts of the whole pot. */
 export const PARTS: readonly string[] = ['shares', 'clearingAgentsPerSoap', 'waterPerSoap'];
-const CLAIMS = [
+const claimKeys = (): readonly string[] => [
   'superfat',
   'strength',
   'waterPerAlkali',
