@@ -62,7 +62,9 @@ function shim() {
   describe.each = each(describe);
   it.each = each(it);
   const afterEach = (body) => current.after.push(body);
-  return { describe, it, expect, afterEach };
+  // modules are not loaded anew here: a test that asks for it, and fails without, is left out
+  const vi = { resetModules: () => (current.asksForVitest = true) };
+  return { describe, it, expect, afterEach, vi };
 }
 
 /** A test file, bundled with all it imports of the project. */
@@ -129,7 +131,7 @@ class BundlesRunner {
       const coverage = (stryker.mutantCoverage = { static: {}, perTest: {} });
       stryker.currentTestId = undefined;
       const file = load();
-      const times = [];
+      const [times, leftOut] = [[], []];
       for (const [at, { name, body }] of file.tests.entries()) {
         const id = `${path}#${at}`;
         stryker.currentTestId = id;
@@ -138,13 +140,17 @@ class BundlesRunner {
         const timeSpentMs = performance.now() - start;
         times.push(timeSpentMs);
         const told = { id, name: `${path}: ${name}`, timeSpentMs };
-        tests.push(failure === undefined ? { ...told, status: 0 } : { ...told, status: 1, failureMessage: failure });
+        if (failure === undefined) tests.push({ ...told, status: 0 });
+        else if (file.asksForVitest) {
+          tests.push({ ...told, status: 2 });
+          leftOut.push(at);
+        } else tests.push({ ...told, status: 1, failureMessage: failure });
       }
       stryker.currentTestId = undefined;
       for (const [mutant, hits] of Object.entries(coverage.static))
         all.static[mutant] = (all.static[mutant] ?? 0) + hits;
       Object.assign(all.perTest, coverage.perTest);
-      covered[path] = { times, static: Object.keys(coverage.static), perTest: {} };
+      covered[path] = { times, leftOut, static: Object.keys(coverage.static), perTest: {} };
       for (const [id, mutants] of Object.entries(coverage.perTest))
         for (const mutant of Object.keys(mutants))
           (covered[path].perTest[mutant] ??= []).push(Number(id.split('#')[1]));
@@ -166,7 +172,7 @@ class BundlesRunner {
     stryker.hitCount = 0;
     stryker.hitLimit = hitLimit;
     try {
-      for (const { path, load, tests, isStatic } of this.#reaching(id)) {
+      for (const { path, load, tests, leftOut, isStatic } of this.#reaching(id)) {
         stryker.activeMutant = id;
         let file;
         try {
@@ -175,6 +181,7 @@ class BundlesRunner {
           return killed(`${path}#0`, messageOf(error));
         }
         for (const at of isStatic ? [...tests, ...file.tests.keys()] : tests) {
+          if (leftOut.includes(at)) continue;
           const test = file.tests[at];
           if (test === undefined) return killed(`${path}#${at}`, 'the test is gone');
           nrOfTests += 1;
@@ -191,10 +198,10 @@ class BundlesRunner {
   #reaching(id) {
     return this.#files
       .map(({ path, load }) => {
-        const { times, perTest, static: loaded } = this.#covered[path];
-        const tests = (perTest[id] ?? []).toSorted((a, b) => times[a] - times[b]);
+        const { times, leftOut, perTest, static: loaded } = this.#covered[path];
+        const tests = (perTest[id] ?? []).filter((at) => !leftOut.includes(at)).sort((a, b) => times[a] - times[b]);
         const time = tests.reduce((sum, at) => sum + times[at], 0);
-        return { path, load, tests, time, isStatic: loaded.includes(id) };
+        return { path, load, tests, leftOut, time, isStatic: loaded.includes(id) };
       })
       .filter(({ tests, isStatic }) => tests.length > 0 || isStatic)
       .sort((a, b) => (a.tests.length === 0) - (b.tests.length === 0) || a.time - b.time);

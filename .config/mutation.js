@@ -24,8 +24,8 @@ const LAYERS = {
   audit: [],
   reports: [],
 };
-/** Tests that ask for Vitest itself, and those that draw thousands of recipes. */
-const LEFT_OUT = /calculationError|recipeSchema|audit\/(?:fuzz|trials)/;
+/** A test that compiles the source, and those that draw thousands of recipes. */
+const LEFT_OUT = /recipeSchema|audit\/(?:fuzz|trials)/;
 /** Tables of figures, and texts, are held by tests of their own. */
 const NO_FORMULA = ['index.ts', 'cautions.ts', 'benchCautions.ts', 'potCautions.ts', 'notes.ts', 'words.ts', 'data/**'];
 

@@ -219,3 +219,25 @@ describe('readList', () => {
     expect(refusal(() => readList('x', value))).toMatchObject({ code: 'bad-shape', path: 'x' });
   });
 });
+
+describe('suggestion and refuseKey: what is offered, and how much of it', () => {
+  const four = ['longa', 'longb', 'longc', 'longd'];
+
+  it('offers three words at most, and of two letters none that begin with them', () => {
+    expect(suggestion('lon', four)).toBe(' (did you mean "longa" or "longb" or "longc"?)');
+    expect(suggestion('lo', four)).toBe('');
+  });
+
+  it('of three letters offers no neighbour, but the plural of a unit', () => {
+    expect(suggestion('kgm', ['kg', 'mgm'])).toBe('');
+    expect(suggestion('kgs', ['kg', 'g'])).toBe(' (did you mean "kg"?)');
+  });
+
+  it('looks at words up to the longest, and cuts longer ones where they stand in a path', () => {
+    const longest = 'x'.repeat(40);
+    expect(suggestion(longest, [`${longest}y`])).toContain('did you mean');
+    expect(suggestion(`${longest}x`, [`${longest}xy`])).toBe('');
+    expect(refusal(() => refuseKey('unknown-key', 'it', longest, four)).path).toBe(`it.${longest}`);
+    expect(refusal(() => refuseKey('unknown-key', 'it', `${longest}x`, four)).path).toBe(`it.${longest.slice(1)}…`);
+  });
+});

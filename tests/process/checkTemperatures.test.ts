@@ -24,6 +24,18 @@ const only = (readings: readonly TemperatureReading[]): StageTemperatures => {
 };
 const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 
+describe('checkTemperatures: the span of a log', () => {
+  it('runs from the first time to the last, also where the first two readings are of one time', () => {
+    const { logged } = only(log('saponification', [5, 60], [5, 60], [30, 61]));
+    expect([logged?.from.minutes.toString(), logged?.to.minutes.toString()]).toEqual(['5', '30']);
+  });
+
+  it('is none where all readings are of one time, or one of them has none', () => {
+    expect(only(log('saponification', [5, 60], [5, 60])).logged).toBeUndefined();
+    expect(only(log('saponification', [5, 60], [undefined, 62], [9, 60])).logged).toBeUndefined();
+  });
+});
+
 describe('checkTemperatures: worked by hand', () => {
   it('a peak over the usual window, not over the tolerable one', () => {
     // 50 to 70 in 20 min: over 65 from minute 15; 70 to 60 in 20: until minute 30. A triangle 15 min long, 5 high: 37.5

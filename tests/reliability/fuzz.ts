@@ -15,6 +15,8 @@ const SHARE = Number(process.env['SHARE'] ?? 1);
 const SEED = 20261125;
 /** Inputs of each function: many of those that read, fewer of those that work a whole pot through. */
 const [EACH_READER, EACH_FUNCTION, EACH_POT, AUDITS] = [17_000, 2800, 1000, 20_000];
+/** Above this a cost counts as more than linear; a squared one would be 100, or 10 in the shorter list. */
+const MOST_GROWTH = 5;
 const POTS = ['placeAmongPublished', 'baseFromTarget', 'stagedLye', 'planBatch', 'potHeatFromReaction'];
 
 const base = examples.find(({ name }) => name === 'baseFromTarget');
@@ -50,11 +52,6 @@ function tried(what: string, some: readonly Example[], countOf: (name: string) =
   return { what, tallies };
 }
 
-const groups = [
-  tried('readers', readers, () => EACH_READER),
-  tried('public functions', [...examples, ...others], (name) => (POTS.includes(name) ? EACH_POT : EACH_FUNCTION)),
-  tried('`auditRecipe`, which always answers', [audit], () => AUDITS, false),
-];
 const sum = (tallies: readonly Tally[], key: 'tried' | 'answered' | 'refused'): number =>
   tallies.reduce((total, tally) => total + tally[key], 0);
 const rowOf = (what: string, tallies: readonly Tally[]): readonly (string | number)[] => [
@@ -66,29 +63,44 @@ const rowOf = (what: string, tallies: readonly Tally[]): readonly (string | numb
   tallies.reduce((total, { faults }) => total + faults.length, 0),
 ];
 
-const all = groups.flatMap(({ tallies }) => tallies);
-const grown = growths();
-for (const { name, rows, ratio, seconds } of grown) {
-  process.stderr.write(`${name}, ${rows}: ${ratio.toFixed(2)}, ${seconds.toFixed(1)} s\n`);
-}
-const report = [
-  `Seeds from ${String(SEED)} on, one for each function${SHARE === 1 ? '' : `; a run of ${String(100 * SHARE)} % of the inputs`}.`,
-  table(
-    ['what is called', 'functions', 'inputs', 'answered', 'refused, typed', 'faults'],
-    [...groups.map(({ what, tallies }) => rowOf(what, tallies)), rowOf('together', all)],
-  ),
-  'Time of a row in a long list over that in a list of 1 000: about 1 where cost is linear; in a list of 100 000 it would be 100 where cost grew with the square.',
-  table(
-    ['function', 'rows', 'long list', 'ratio'],
-    grown.map(({ name, rows, many, ratio }) => [`\`${name}\``, rows, counted(many), ratio.toFixed(1)]),
-  ),
-].join('\n\n');
-
-const faults = all.flatMap(({ name, faults: some }) => some.map((fault) => `${name}: ${fault}`));
-if (process.argv.includes('--write')) await writePart('fuzz', report);
-else process.stdout.write(`${report}\n`);
-const squared = grown.filter(({ ratio }) => ratio > 5).map(({ name, rows }) => `${name}: more than linear in ${rows}`);
-if (faults.length + squared.length > 0) {
-  process.stderr.write(`${[...faults, ...squared].join('\n')}\n`);
+/** Prints or writes a part of the page, and tells what is wrong. */
+async function tell(part: string, report: string, faults: readonly string[]): Promise<void> {
+  if (process.argv.includes('--write')) await writePart(part, report);
+  else process.stdout.write(`${report}\n`);
+  if (faults.length === 0) return;
+  process.stderr.write(`${faults.join('\n')}\n`);
   process.exitCode = 1;
 }
+
+async function fuzz(): Promise<void> {
+  const groups = [
+    tried('readers', readers, () => EACH_READER),
+    tried('public functions', [...examples, ...others], (name) => (POTS.includes(name) ? EACH_POT : EACH_FUNCTION)),
+    tried('`auditRecipe`, which always answers', [audit], () => AUDITS, false),
+  ];
+  const all = groups.flatMap(({ tallies }) => tallies);
+  const share = SHARE === 1 ? '' : `; a run of ${String(100 * SHARE)} % of the inputs`;
+  const rows = [...groups.map(({ what, tallies }) => rowOf(what, tallies)), rowOf('together', all)];
+  const head = ['what is called', 'functions', 'inputs', 'answered', 'refused, typed', 'faults'];
+  const report = `Seeds from ${String(SEED)} on, one for each function${share}.\n\n${table(head, rows)}`;
+  await tell(
+    'fuzz',
+    report,
+    all.flatMap(({ name, faults }) => faults.map((fault) => `${name}: ${fault}`)),
+  );
+}
+
+async function growth(): Promise<void> {
+  const grown = growths();
+  const rows = grown.map(({ name, rows: of, many, ratio }) => [`\`${name}\``, of, counted(many), ratio.toFixed(1)]);
+  const squared = grown.filter(({ ratio }) => ratio > MOST_GROWTH);
+  await tell(
+    'growth',
+    table(['function', 'rows', 'long list', 'ratio'], rows),
+    squared.map(({ name, rows: of }) => `${name}: more than linear in ${of}`),
+  );
+}
+
+// `--growth` leaves out the inputs
+if (!process.argv.includes('--growth')) await fuzz();
+await growth();

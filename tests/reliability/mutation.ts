@@ -20,6 +20,10 @@ interface Report {
 
 const folder = fileURLToPath(new URL('../../coverage/mutation/', import.meta.url));
 
+const sources = fileURLToPath(new URL('../../src/', import.meta.url));
+/** A list of publications, and published figures as data. */
+const NOT_MUTATED = ['sources', 'checkValues'];
+
 /** A piece of code in one line of a table. */
 const short = (code: string): string => {
   const line = code.replaceAll(/\s+/g, ' ').trim();
@@ -75,7 +79,11 @@ export function mutationTables(): string | undefined {
       reasonOf(one) ?? 'open',
     ]),
   );
-  return [scores, '### Survivors', unpadded(['where', 'was', 'became', 'reason'], survivors)].join('\n\n');
+  const untried = readdirSync(sources, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory() && !NOT_MUTATED.includes(entry.name))
+    .flatMap(({ name }) => (layers.some((layer) => layer.name === name) ? [] : [`\`${name}\``]));
+  const missing = untried.length === 0 ? [] : [`Not tried in this run: ${untried.join(', ')}.`];
+  return [scores, ...missing, '### Survivors', unpadded(['where', 'was', 'became', 'reason'], survivors)].join('\n\n');
 } // prettier-ignore
 
 function reasonOf({

@@ -62,4 +62,34 @@ export const reasons: readonly Reason[] = [
     was: /^to === undefined$/,
     why: 'Never reached: corners come in pairs. The compiler asks for it.',
   },
+  {
+    file: /numbers\/monotoneCubic\.ts$/,
+    was: /^y\.eq\(piece\.from\.y\)$|^left\.secant|^miss\.isZero\(\)$|^next\.gt|^next\.lt|^newton/,
+    why: 'The same figure by another way: a shortcut to a knot, a slope that the limit holds at nought anyway, or the choice between the step of Newton and halving, which end at the same root.',
+  },
+  {
+    file: /numbers\/straightLines\.ts$/,
+    was: /^x\.eq\(right\.x\)$/,
+    why: 'The line itself ends in its last point, but for the last of 34 digits.',
+  },
+  {
+    file: /numbers\/readNumber\.ts$/,
+    was: /precision\(\)|constructor === Decimal|number\.e === 15|^typeof value === 'number'$/,
+    why: 'Equivalent: it only saves time; the longer way gives the same figure, or the same refusal.',
+  },
+  {
+    file: /numbers\/readNumber\.ts$/,
+    was: /^(?:typeof value === 'object'|value !== null|typeof value === 'object' && value !== null)$/,
+    why: 'Equivalent: what is no object is no Decimal either, which `decimalText` finds by itself.',
+  },
+  {
+    file: /process\/(?:checkTemperatures|readings)\.ts$/,
+    was: /first|last|spans\[at\]/,
+    why: 'Never reached, or equivalent: of readings in time there are at least two, or none. The compiler asks for it.',
+  },
+  {
+    file: /lye\/(?:densityColumn|freezingCurve)\.ts$/,
+    was: /^(?:parsed|knots) === undefined$/,
+    why: 'A memory: what is not kept is worked out again, to the same figure.',
+  },
 ];
