@@ -40,7 +40,7 @@ function shareFinding(pot: Pot, totals: Totals, addition: PotAddition, claim: Fr
     printed,
     points: massPoints(pot, totals, addition),
     readings: [(masses) => percentOf(masses.addition, masses.all)],
-    hypotheses: pot.additions.length > MOST_ROWS ? [] : [...slipsOfTotals(pot), ...slipsOfMeasure(addition)],
+    hypotheses: () => (pot.additions.length > MOST_ROWS ? [] : [...slipsOfTotals(pot), ...slipsOfMeasure(addition)]),
     from: 'the rest of the recipe',
     shown: inUnit('fraction', printed.unit),
     basis: frozen([]),

@@ -17,7 +17,8 @@ export interface Comparison<V> {
   readonly points: Points<V>;
   /** How the figure follows from the values; several ways where the trade uses one word for several things. */
   readonly readings: readonly ((values: V) => Decimal | undefined)[];
-  readonly hypotheses: readonly Hypothesis<V>[];
+  /** Worked out only where the figure meets no reading. */
+  readonly hypotheses: () => readonly Hypothesis<V>[];
   /** What gives the figures it is compared with. */
   readonly from: 'the rest of the recipe' | 'lawful lots';
   readonly shown: (span: Span) => Shown;
@@ -39,7 +40,7 @@ export function contradiction<V>(comparison: Comparison<V>): Finding | undefined
     computed: computed.value,
     values: frozen({}),
     explanation: `The recipe prints ${what} of ${asPrinted(printed).text}, but ${from} ${from === 'lawful lots' ? 'have' : 'gives'} ${computed.text}.`,
-    slips: slipsOf({ span: printed, printed, shown }, points, hypotheses),
+    slips: slipsOf({ span: printed, printed, shown }, points, hypotheses()),
     basis,
   };
 }

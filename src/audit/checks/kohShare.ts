@@ -36,7 +36,7 @@ export function kohShareFinding({ lye }: Pot, claim: FractionInput): Finding | u
       likely: brought(lye, { koh: { size: 'value', assay: 'likely' }, naoh: { size: 'value', assay: 'likely' } }),
     },
     readings: [({ mol }) => share(mol)],
-    hypotheses: [{ code: 'mole-share-as-mass-share', weight: COMMON, figure: ({ grams }) => share(grams) }],
+    hypotheses: () => [{ code: 'mole-share-as-mass-share', weight: COMMON, figure: ({ grams }) => share(grams) }],
     from: 'the rest of the recipe',
     shown: inUnit('fraction', printed.unit),
     basis: frozen(['iupac-2021']),

@@ -21,7 +21,7 @@ export function waterPerAlkaliFinding(pot: Pot, claim: Numeric): Finding | undef
       (lye) => ratio(lye.added, lye.weighed),
       (lye) => ratio(lye.added, lye.pure),
     ],
-    hypotheses: [
+    hypotheses: () => [
       { code: 'water-and-alkali-inverted', weight: USUAL, figure: (lye) => ratio(lye.pure, waterOfLye(lye)) },
       { code: 'water-and-alkali-inverted', weight: USUAL, figure: (lye) => ratio(lye.weighed, lye.added) },
       {
@@ -48,7 +48,7 @@ export function waterPerFatFinding(pot: Pot, claim: FractionInput): Finding | un
     printed,
     points: lyePoints(pot),
     readings: [(lye) => percentOf(waterOfLye(lye), lye.fats), (lye) => percentOf(lye.added, lye.fats)],
-    hypotheses: [
+    hypotheses: () => [
       {
         code: 'strength-as-water-per-fat',
         weight: USUAL,

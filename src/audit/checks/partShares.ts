@@ -82,7 +82,7 @@ function shareFinding(points: Points<PartValues>, part: Part, printed: Printed):
             percentOf(grams(values), values.all),
       ),
     ],
-    hypotheses: [
+    hypotheses: () => [
       ofAnother('parts to 100 of the fats', ({ fats }) => fats),
       ofAnother('parts to 100 of everything but the lye', ({ withoutLye }) => withoutLye),
       ...(part === 'soap' ? [] : [ofAnother('parts to 100 of the soap', (values) => soapOf(values))]),
@@ -125,7 +125,7 @@ function perSoapFinding(
             ratio(grams(values), soapOf(values, opposite(values))),
       ),
     ],
-    hypotheses: [
+    hypotheses: () => [
       {
         code: 'percent-of-another-total',
         words: { of: 'parts to one of the fats' },
@@ -180,7 +180,7 @@ interface Compared {
   readonly printed: Printed;
   readonly points: Points<PartValues>;
   readonly readings: readonly Reading[];
-  readonly hypotheses: readonly Hypothesis<PartValues>[];
+  readonly hypotheses: () => readonly Hypothesis<PartValues>[];
   readonly shown: (span: Span) => Shown;
 }
 

@@ -39,7 +39,7 @@ function valueFinding(
     printed,
     points: { corners: ['low', 'high'], likely: 'likely' },
     readings: [(lot) => valueOf(fat, lot)],
-    hypotheses:
+    hypotheses: () =>
       fats.length > MOST_ROWS
         ? []
         : [

@@ -36,7 +36,7 @@ export function shareFindings({ fats, fatGrams, batchGrams, areAllFats }: Pot): 
         likely: { fat: grams.value, fats: fatGrams, batch: batchGrams },
       },
       readings: [(masses) => percentOf(masses.fat, masses.fats)],
-      hypotheses: [
+      hypotheses: () => [
         {
           code: 'percent-of-another-total',
           words: { of: 'everything in the pot' },

@@ -21,7 +21,7 @@ export function strengthFinding(pot: Pot, claim: FractionInput): Finding | undef
     printed,
     points: lyePoints(pot),
     readings: [strengthOf],
-    hypotheses: [
+    hypotheses: () => [
       {
         code: 'parts-per-100-of-water-as-percent',
         weight: USUAL,

@@ -50,7 +50,7 @@ export function totalFinding(
       own: additions.some(({ isByVolume }) => isByVolume) ? undefined : 'value',
     },
     readings: [(end) => sum(parts, end)],
-    hypotheses: [
+    hypotheses: () => [
       ...inEachRow(parts, USUAL, (part, weight) => leftOut(part.name, [part], weight)),
       ...(additions.length > 1 ? [leftOut('the additions', additions, USUAL)] : []),
       ...inEachRow(additions, COMMON, (addition, weight) =>
