@@ -10,7 +10,7 @@ const RESULTS = ['given', 'results', 'workings'].map((name) => `tests/laws/${nam
 /** Layers, and what is tried on them beside their own tests, last and on what those leave. */
 const LAYERS = {
   chemistry: [],
-  quantities: ['tests/lye', 'tests/freeAlkali', ...RESULTS],
+  quantities: [],
   numbers: ['tests/quantities'],
   lye: RESULTS,
   fats: RESULTS,

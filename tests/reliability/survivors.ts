@@ -92,4 +92,19 @@ export const reasons: readonly Reason[] = [
     was: /^(?:parsed|knots) === undefined$/,
     why: 'A memory: what is not kept is worked out again, to the same figure.',
   },
+  {
+    file: /lye\/heatOfDissolving\.ts$/,
+    was: /^!waterPerHydroxide\.isFinite\(\)$/,
+    why: 'Equivalent: a share of no end of water is nought by the division as well.',
+  },
+  {
+    file: /lye\/alkaliContentOf\.ts$/,
+    was: /^carbonate === undefined$/,
+    why: 'It chooses the words of a formula in the working; texts are left out.',
+  },
+  {
+    file: /saponification\/weighedLye\.ts$/,
+    was: /'strength' in dilution$/,
+    why: 'It chooses the words of a formula in the working; texts are left out.',
+  },
 ];
