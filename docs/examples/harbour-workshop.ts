@@ -61,7 +61,7 @@ const heatLines = [
   'HEAT of the reaction: an estimate, no heat of a fat was found measured',
   HEADS,
   estimateRow('rise of the pot, all lye at once', reaction.rise, (rise) => `${rise.celsiusDegrees.toFixed(0)} degrees`),
-  `  From ${reaction.given.start.pot.celsius.toString()} °C: ${String(parted.length)} portions of ${grams(parted.at(-1)?.mass ?? { g: batch.lye.mass.g })} to ${grams(parted[0]?.mass ?? { g: batch.lye.mass.g })}, brought back to it between them, stay below ${portions?.given.ceiling.celsius.toString() ?? ''} °C.`,
+  `  From ${reaction.given.start.pot.celsius.toString()} °C: ${String(parted.length)} portions of the lye and its water together, ${grams(parted.at(-1)?.mass ?? { g: batch.lye.mass.g })} to ${grams(parted[0]?.mass ?? { g: batch.lye.mass.g })} each, brought back to it between them, stay below ${portions?.given.ceiling.celsius.toString() ?? ''} °C.`,
   '  Order of work',
   ...batch.order.map(({ does, until }, at) => `  ${String(at + 1)}. ${does} ${until}`),
   '  What the log of the pot says',
