@@ -35,6 +35,15 @@ export function readRecipeToPlan(value: unknown, options: ReadRecipeOptions): Re
   const { target, lye } = isFields(data) ? data : {};
   const isOpen =
     target !== undefined && isList(lye) && lye.length > 0 && lye.every((row) => isFields(row) && !('mass' in row));
+  const without = target === undefined && isList(lye) ? lye.findIndex((row) => isFields(row) && !('mass' in row)) : -1;
+  if (without !== -1) {
+    refuse(
+      'missing',
+      `lye[${String(without)}].mass`,
+      'the mass of the alkali, or a target that it follows from',
+      undefined,
+    );
+  }
   if (!isOpen) return { recipe: readRecipe(data, options), hasLyeMass: true };
   if (lye.length > 1) refuse('missing', 'lye[0].mass', 'masses of two alkalis, which set their proportion', undefined);
   // the mass of a lone alkali is worked out; any will do to read the rest of its row

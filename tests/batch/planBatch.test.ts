@@ -380,6 +380,12 @@ describe('what is refused', () => {
     expect(refused({ ...BASE, lye: [solid], additions }).message).toContain('apart from any among the additions');
   });
 
+  it('says that a mass may follow from a target', () => {
+    const { target, ...rest } = BASE;
+    expect(target).toBeDefined();
+    expect(refused(rest).message).toContain('or a target that it follows from');
+  });
+
   it('suggests what may have been meant', () => {
     expect(refused(BASE, { scaleTo: { inStock: { item: 'sorbital', mass: { g: 1 } } } }).message).toContain(
       '"sorbitol"',
