@@ -17,8 +17,8 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
-    // laws and fuzz are slow where coverage is taken on a busy machine; nothing here is timed
-    testTimeout: 60_000,
+    // nothing here is timed: laws and fuzz are slow where coverage is taken on a busy machine
+    testTimeout: 600_000,
     globalSetup: ['tests/docs/globalSetup.ts'],
     typecheck: { enabled: true, include: ['tests/types/**/*.test-d.ts'], tsconfig: 'tests/tsconfig.json' },
     coverage: {

@@ -20,7 +20,7 @@ const audits = (recipes: readonly unknown[], options: object = { fats: own }): r
 const printsParts = ({ claimed }: Recipe): boolean => claimed?.shares !== undefined;
 const clear = (recipe: unknown): string | undefined => clearVerdict(recipe, ownFats({ fats: own }), LIMIT);
 
-describe('of drawn recipes', { timeout: 120_000 }, () => {
+describe('of drawn recipes', () => {
   it.each([
     ['sound ones', soundCorpus(120, 31)],
     ['ones with a slip', slipCorpus(50, 32)],
@@ -109,7 +109,7 @@ const families: readonly Family[] = [
   { name: 'total with a volume', of: added({ mass: undefined, volume: { mL: '9000000' }, solvent: 'glycerol' }, { total: { kg: '110000' } }), between: [200_000, 590_800] },
 ]; // prettier-ignore
 
-describe('at the edges', { timeout: 120_000 }, () => {
+describe('at the edges', () => {
   /** As a recipe prints it, and as the fast arithmetic takes it. */
   const text = (step: bigint): string => `${String(step / 10_000_000n)}.${String(step % 10_000_000n).padStart(7, '0')}`;
   const steps = (figure: number): bigint => BigInt(Math.round(figure * 1e7));
@@ -193,7 +193,7 @@ const full = {
   temperatures: [{ stage: 'saponification', time: { minutes: 20 }, temperature: { celsius: 64 } }],
 }; // prettier-ignore
 
-describe('of anything else', { timeout: 120_000 }, () => {
+describe('of anything else', () => {
   const SEED = { seed: 20261126, numRuns: 60 };
   const thrower = (): never => {
     throw new Error('read');

@@ -23,7 +23,7 @@ function written(name: string, text: string): string {
 
 beforeAll(() => {
   installed = installedIn(home);
-}, 60_000);
+}, 600_000);
 
 afterAll(() => {
   rmSync(home, { recursive: true, force: true });

@@ -121,26 +121,16 @@ describe('readRecipe: sizes', () => {
     expect(message.length).toBeLessThan(500);
   });
 
-  const timed = (run: () => unknown): number => {
-    const start = performance.now();
-    run();
-    return performance.now() - start;
-  };
   const many = (count: number) => ({
     ...SMALL,
     fats: Array.from({ length: count }, (_, at) => ({ fat: 'coconut-oil', mass: { g: at } })),
     additions: Array.from({ length: count }, () => ({ name: 'colour', mass: { g: '1.50' } })),
   });
 
-  it('a hundred thousand fats and additions are read, at a cost that grows with their number', () => {
+  it('a hundred thousand fats and additions are read', () => {
     const read = readRecipe(many(100_000));
     expect([read.fats.length, read.additions?.length]).toEqual([100_000, 100_000]);
-    const small = many(5_000);
-    const large = many(50_000);
-    const best = (value: object): number => Math.min(...[1, 2, 3].map(() => timed(() => readRecipe(value))));
-    // ten times as many: of quadratic cost it would take a hundred times as long
-    expect(best(large) / best(small)).toBeLessThan(40);
-  }, 60_000);
+  });
 
   it('a hundred thousand unknown fields are one refusal', () => {
     const fields = Object.fromEntries(Array.from({ length: 100_000 }, (_, at) => [`field${String(at)}`, at]));
@@ -153,5 +143,5 @@ describe('readRecipe: sizes', () => {
       code: 'out-of-range',
       path: 'fats[100000].mass.g',
     });
-  }, 30_000);
+  });
 });

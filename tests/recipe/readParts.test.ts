@@ -176,8 +176,8 @@ describe('readParts: faults', () => {
     );
   });
 
-  it('of ten thousand rows, each with its own, are found in bounded time', () => {
+  it('of ten thousand rows, each with its own, are found', () => {
     const fats = Array.from({ length: 10_000 }, (_, at) => ({ fat: `fat no. ${String(at)}`, mass: { g: 1 } }));
     expect(parts({ ...SMALL, fats }).faults.length).toBe(10_000);
-  }, 60_000);
+  });
 });

@@ -104,7 +104,7 @@ export const elsewhere: Elsewhere = {
       'the order of the rows',
       'whether figures come as numbers or as text',
     ],
-    'audit/fuzz': ['the time grows as the recipe does'],
+    'audit/fuzz': ['huge and tiny ratios of every mass, with every claim'],
   },
   verdictsOf: { 'audit/verdicts': ['at any place of a recipe', 'where a comparison is a tie, the audit decides', 'takes one recipe at a time, and gives back what it iterates over'] },
   recipeFromBase: { 'batch/planBatch': ['the recipe as made holds the masses that are weighed, the target, and no claims'] },
