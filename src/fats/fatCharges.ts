@@ -42,6 +42,6 @@ export function expandedCharges(charges: readonly FatCharge[]): readonly FatChar
   return charges.flatMap(({ fat, grams }) =>
     fat.kind === 'blend'
       ? fat.parts.map((part) => ({ fat: part.fat, grams: grams.times(part.share.percent).div(100) }))
-      : [{ fat, grams }],
+      : { fat, grams },
   );
 }

@@ -9,10 +9,10 @@ const LONGEST_TEXT = 64;
 
 /** Limits of an accepted number; each is a closed end unless it says otherwise. */
 export interface Limits {
-  readonly min?: number | string;
-  readonly max?: number | string;
+  readonly min?: number | string | Decimal;
+  readonly max?: number | string | Decimal;
   /** Nothing at or below this. */
-  readonly above?: number | string;
+  readonly above?: number | string | Decimal;
 }
 
 function parsed(path: string, value: unknown): Decimal {

@@ -37,7 +37,9 @@ export function givenFats(charges: readonly FatCharge[]): readonly ChargedFat[] 
 
 /** The publications behind the fats of a charge, each once. */
 export function basisOfFats(charges: readonly FatCharge[]): readonly SourceId[] {
-  return [...new Set<SourceId>(['iupac-2021', ...charges.flatMap(({ fat }) => fat.basis)])];
+  const basis = new Set<SourceId>(['iupac-2021']);
+  for (const { fat } of charges) for (const id of fat.basis) basis.add(id);
+  return [...basis];
 }
 
 const STRENGTH_AS_EXACT: Remark = /* @__PURE__ */ frozen({

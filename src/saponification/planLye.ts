@@ -137,7 +137,7 @@ export function planLyeSteps(input: PlanLyeInput, steps?: Steps): LyePlan {
   const dilution = readDilution('dilution', fields['dilution']);
   const scaleStep = readOptionalMass('scaleStep', fields['scaleStep'], { above: 0 });
   const fatGrams = gramsOf(charges);
-  const batchMass = readOptionalMass('batchMass', fields['batchMass'], { min: fatGrams.toString() });
+  const batchMass = readOptionalMass('batchMass', fields['batchMass'], { min: fatGrams });
   const makeUp = { alkalis, dilution, fatGrams, scaleStep };
 
   const demand = demandOf(charges, steps);

@@ -40,7 +40,8 @@ function causticCaution({ freeCausticAlkali: { low, likely, high } }: Balance): 
   return high.percentNaoh.gt(0) ? FREE_CAUSTIC_POSSIBLE : NONE_LEFT_ON_PAPER;
 }
 
-const hasMuchFreeAcid = ({ fat }: FatCharge<SingleFat>): boolean => fat.acidValue.mgKohPerG.gte(MUCH_FREE_ACID);
+const hasMuchFreeAcid = ({ fat: { acidValue } }: FatCharge<SingleFat>): boolean =>
+  !acidValue.mgKohPerG.isZero() && acidValue.mgKohPerG.gte(MUCH_FREE_ACID);
 
 /** What the making of the lye calls for. */
 function lyeCautions(lye: readonly LyeCharge[], made: ToBeMade | undefined): readonly Remark[] {

@@ -87,7 +87,7 @@ export function superfatFromLyeSteps(input: SuperfatFromLyeInput, steps?: Steps)
   const water = readOptionalMass('water', fields['water']) ?? ZERO;
   const fatGrams = gramsOf(charges);
   const charged = lye.reduce((sum, { grams }) => sum.plus(grams), fatGrams.plus(water));
-  const batch = batchOf(readOptionalMass('batchMass', fields['batchMass'], { min: fatGrams.toString() }), charged);
+  const batch = batchOf(readOptionalMass('batchMass', fields['batchMass'], { min: fatGrams }), charged);
   const demand = demandOf(charges, steps);
   const balance = balanceOf(demand, hydroxideCharged(lye), fatGrams, batch.mass.g, steps);
   return frozen({

@@ -24,10 +24,9 @@ export const massUnits: Units<MassUnit> = {
  */
 export function readMass(path: string, value: unknown, limits: Limits = { min: 0 }): Decimal {
   const grams = readQuantity(path, value, massUnits, limits);
-  const size = grams.abs();
-  return size.isZero() || (size.gte('1e-24') && size.lte('1e12'))
-    ? grams
-    : refuse('out-of-range', path, '0, or 1e-24 to 1e12 g', grams.toString());
+  // the exponent tells the magnitude without arithmetic
+  const isWeighable = grams.isZero() || (grams.e >= -24 && (grams.e < 12 || grams.abs().eq('1e12')));
+  return isWeighable ? grams : refuse('out-of-range', path, '0, or 1e-24 to 1e12 g', grams.toString());
 }
 
 /** Reads a mass that may be left out. */
