@@ -1,7 +1,11 @@
 /** The page `docs/performance.md`. */
 import { cpus } from 'node:os';
 import { ratioOf, spreadOf, type Rounds } from './harness.js';
-import { comparison, table, verdict, withQuartiles } from './table.js';
+import { improvements } from './improvements.js';
+import type { Kept, Stream } from './memory.js';
+import type { ImportProfile, Profile } from './profile.js';
+import type { Size } from './sizes.js';
+import { comparison, short, table, verdict, withQuartiles } from './table.js';
 import type { MeasuredVerdicts } from './verdicts.js';
 
 /** What was measured; each list begins with the library. */
@@ -19,6 +23,13 @@ export interface Measurements {
   readonly verdicts: readonly MeasuredVerdicts[];
   /** Milliseconds. */
   readonly imports: readonly Rounds[];
+  readonly sizes: readonly Size[];
+  readonly importParts: ImportProfile;
+  readonly profiles: readonly Profile[];
+  readonly kept: readonly Kept[];
+  /** Recipes that call fats by their published names, and recipes that carry every fat whole. */
+  readonly streams: readonly Stream[];
+  readonly streamsOfLots: readonly Stream[];
 }
 
 /** The aims of the design: a plan of five fats against plain decimals, an import against that of decimal.js. */
@@ -71,9 +82,37 @@ ${table(
 ${String(recipes)} recipes; the script comes to another verdict in ${String(scriptDiffers)}.`;
 }
 
+const kib = (bytes: number): string => `${(bytes / 1024).toFixed(1)} KiB`;
+const percent = (share: number): string => `${share.toFixed(0)} %`;
+
+function profileTable(profiles: readonly Profile[]): string {
+  return table(
+    ['call', 'decimal.js', 'the library', 'of it most in', 'garbage collector'],
+    profiles.map(({ name, decimals, library, most, garbage }) => [
+      name,
+      percent(decimals),
+      percent(library),
+      most.map(([of, share]) => `\`${of}\` ${percent(share)}`).join(', '),
+      percent(garbage),
+    ]),
+  );
+}
+
+function streamTable(measured: readonly Stream[]): string {
+  return table(
+    ['recipes', 'µs for each', 'heap left behind'],
+    measured.map(({ recipes, microsEach, bytesLeft }) => [
+      recipes.toLocaleString('en').replaceAll(',', ' '),
+      short(microsEach),
+      kib(Math.max(0, bytesLeft)),
+    ]),
+  );
+}
+
 /** The whole page as Markdown, not yet laid out. */
 export function pageOf(measurements: Measurements): string {
   const { rounds, importRounds, plans, growth, profileValue, certificate, lyeBench, verdicts, imports } = measurements;
+  const { sizes, importParts, profiles, kept, streams, streamsOfLots } = measurements;
   const five = plans.get(5) ?? [];
   const planRatio = ratioOf(named(five, '`planLye`'), named(five, 'plain decimals'));
   const importRatio = ratioOf(named(imports, '`laurate`'), named(imports, '`decimal.js`'));
@@ -110,6 +149,15 @@ in a long list than in a short one.
 
 ${growthTable(growth)}
 
+Recipes in one stream through \`verdictsOf\`, each read from its JSON as out of a file.
+
+${streamTable(streams)}
+
+The same recipes with every fat carried whole, as a certificate makes it: now each fat has to be read anew, and that takes
+most of the time, of an audit as well. Give the lots of a workshop once, by \`options.fats\`, and let the recipes call them.
+
+${streamTable(streamsOfLots)}
+
 ## The value of a profile
 
 Coconut oil, twelve acids with the limits of its standard. The library also gives the exact bounds, the mean molar mass
@@ -145,5 +193,39 @@ Each import (ESM) in a process of its own, without the start of the process. An 
 of any process costs; the others are what the library depends on.
 
 ${comparison(imports, 'ms')}
+
+The CommonJS files of the main entry are ${(importParts.bytes / 1024).toFixed(0)} KiB of text. Reading them took ${short(importParts.compiled)} ms of
+this process, running what stands at their top ${short(importParts.evaluated)} ms: no table is worked out on import, and what an import
+costs is the length of the text. Names are left whole in it, so that an error can be followed to its line.
+
+## Size
+
+A bundle of one import, made small and compressed (gzip), by the budgets that \`npm run size\` holds. decimal.js comes on
+top of every other row, once. What two parts of an app load apart shares one file with all that both may need: load the
+library in one piece, or bundle each part by itself.
+
+${table(
+  ['import', 'size', 'budget'],
+  sizes.map(({ name, size, sizeLimit }) => [name, kib(size), kib(sizeLimit)]),
+)}
+
+## Memory
+
+What one result keeps, with its inputs as read, notes, cautions and sources; texts and fats that all results share count once.
+
+${table(
+  ['result', 'keeps'],
+  kept.map(({ name, bytes }) => [name, kib(bytes)]),
+)}
+
+## Where the time goes
+
+Samples of the engine's own profiler while a call runs over and over, in percent of the time.
+
+${profileTable(profiles)}
+
+What profiles led to, each measured on the version before and after it:
+
+${table(['what a profile showed', 'what was done', 'before', 'after'], improvements)}
 `;
 }

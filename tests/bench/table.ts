@@ -2,7 +2,7 @@
 import { ratioOf, spreadOf, type Rounds, type Spread } from './harness.js';
 
 /** Three figures that count, without an exponent: `0.0312`, `1.83`, `215`. */
-function short(value: number): string {
+export function short(value: number): string {
   if (value >= 100) return value.toFixed(0);
   return value.toFixed(Math.max(0, 2 - Math.floor(Math.log10(value))));
 }

@@ -1,6 +1,6 @@
 /** Drawn recipes as a corpus: own lots stand in the recipe itself, so that one call takes all of them. */
 import type { Recipe } from 'laurate/recipe';
-import { chanceFrom, drawnDraft, type Draft } from './draw.js';
+import { chanceFrom, drawnDraft, OWN_LOT_OF, type Draft } from './draw.js';
 import { INJECTIONS } from './slips.js';
 import { recipeOf, type Misprint } from './write.js';
 
@@ -14,6 +14,13 @@ export function soundCorpus(count: number, seed: number): readonly Recipe[] {
   const chance = chanceFrom(seed);
   return Array.from({ length: count }, () => withOwnLots(drawnDraft(chance)));
 }
+
+/** The same recipes, each calling the published fats that its lots are of by their names, as most recipes do. */
+export const callingByName = (corpus: readonly Recipe[]): readonly Recipe[] =>
+  corpus.map(({ fats, ...rest }) => ({ ...rest, fats: fats.map((row) => ({ ...row, fat: publishedName(row.fat) })) }));
+
+const publishedName = (of: Recipe['fats'][number]['fat']): string =>
+  typeof of === 'string' ? of : of.name.replace(OWN_LOT_OF, '');
 
 /** Recipes with one slip each, of every kind in turn. */
 export function slipCorpus(count: number, seed: number): readonly Recipe[] {

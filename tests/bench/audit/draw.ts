@@ -35,6 +35,9 @@ export const M = { koh: 56.105, naoh: 39.997 } as const;
 export const UNITS = { g: 1, oz: 28.349523125, lb: 453.59237, kg: 1000 } as const;
 export type PrintedUnit = keyof typeof UNITS;
 
+/** What the name of a lot that is the workshop's own begins with. */
+export const OWN_LOT_OF = 'Own lot of ';
+
 export interface DrawnFat {
   /** The name the recipe calls it by. */
   readonly name: string;
@@ -90,7 +93,7 @@ function drawnFat(chance: Chance, at: number, prints: Draft['prints']): Omit<Dra
   const [least, most] = [Number(low.mgKohPerG), Number(high.mgKohPerG)];
   const used = isOwn
     ? fatFromCertificate({
-        name: `Own lot of ${published.name}`,
+        name: `${OWN_LOT_OF}${published.name}`,
         kind: 'triglyceride',
         like: published,
         saponificationValue: { low: { mgKohPerG: low.mgKohPerG }, high: { mgKohPerG: high.mgKohPerG } },
