@@ -20,8 +20,16 @@ const CONVENTION: SourceId = 'laurate-convention';
 let byName: ReadonlyMap<string, FatListing> | undefined;
 const made = new Map<PublishedFatId, SingleFat>();
 
-/** Letters and digits only: `Flax-seed oil` and `flaxseed oil` are one name. */
-export const lettersOf = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '');
+/** What may stand between the parts of a name, or not; a hyphen only where it joins letters, so that no minus is lost. */
+const BETWEEN_WORDS = /(?<!\p{N})[^\p{L}\p{M}\p{N}+-]+|[^\p{L}\p{M}\p{N}+-]+(?!\p{N})/gu;
+const JOINING_HYPHEN = /(?<=\p{L})-+(?=[\p{L}\p{N}])|(?<=\p{N})-+(?=\p{L})/gu;
+
+/**
+ * The letters and digits of a name in any script: `Flax-seed oil` and `flaxseed oil` are one name. What stands between two
+ * digits counts, because `Lot 1.5` is not `Lot 15`.
+ */
+export const lettersOf = (name: string): string =>
+  name.normalize('NFC').toLowerCase().replace(BETWEEN_WORDS, '').replace(JOINING_HYPHEN, '');
 
 /** Whether two names mean one thing: capitals and punctuation do not matter, where there are letters to go by. */
 export function isSameName(name: string, called: string): boolean {

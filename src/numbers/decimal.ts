@@ -7,13 +7,24 @@ export type Decimal = DecimalNumber;
 
 /**
  * Our own constructor: 34 significant digits (as IEEE 754 decimal128), ties to even. It is cloned once, so that nobody's
- * `Decimal.set` reaches our arithmetic and ours reaches nobody's.
+ * `Decimal.set` reaches our arithmetic and ours reaches nobody's. Whoever comes by it through a result cannot set it either.
  */
-export const Decimal: Base.Constructor = /* @__PURE__ */ Base.clone({
-  defaults: true,
-  precision: 34,
-  rounding: 6, // Base.ROUND_HALF_EVEN, written out so that an unused copy drops out of a bundle
-});
+export const Decimal: Base.Constructor = /* @__PURE__ */ withFixedSettings(
+  Base.clone({
+    defaults: true,
+    precision: 34,
+    rounding: 6, // Base.ROUND_HALF_EVEN, written out so that an unused copy drops out of a bundle
+  }),
+);
+
+function withFixedSettings(constructor: Base.Constructor): Base.Constructor {
+  const set = (): never => {
+    throw new TypeError(
+      'These settings are fixed, for every result hangs on them: clone() the constructor and set that.',
+    );
+  };
+  return Object.assign(constructor, { set, config: set });
+}
 
 /** Nought and one, made once. */
 export const ZERO: Decimal = /* @__PURE__ */ new Decimal(0);

@@ -66,6 +66,8 @@ export interface OwnFats {
 /** The fats of one's own among the options. */
 export function ownFats(options: unknown): OwnFats {
   const { fats } = readShape('options', options, ['fats']);
+  // a map has no fields, and would pass for a record of none
+  if (fats instanceof Map) refuse('bad-shape', 'options.fats', 'an object with fats by their names', fats);
   const own: Fields = fats === undefined ? {} : readFields('options.fats', fats);
   const names = new Map<string, readonly string[]>();
   for (const name of Object.keys(own)) names.set(lettersOf(name), [...(names.get(lettersOf(name)) ?? []), name]);
@@ -75,7 +77,10 @@ export function ownFats(options: unknown): OwnFats {
 /** The fat that a recipe names or holds: one's own of that name, else the published one. */
 export function fatOf(path: string, named: RecipeFat['fat'], own: OwnFats): Fat {
   if (typeof named !== 'string') return readFat(named, path);
-  const alike = Object.hasOwn(own.fats, named) ? [named] : (own.names.get(lettersOf(named)) ?? []);
+  const letters = lettersOf(named);
+  const alike = Object.hasOwn(own.fats, named)
+    ? [named]
+    : ((letters === '' ? undefined : own.names.get(letters)) ?? []);
   const [name, other] = alike;
   if (other !== undefined) {
     refuse('unknown-fat', path, `the exact name of one of ${alike.slice(0, 3).join(', ')}`, named);

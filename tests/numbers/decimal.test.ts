@@ -55,6 +55,17 @@ describe('Decimal: laws', () => {
     expect(results()).toEqual(untouched);
   });
 
+  it('is not set through a result either, but may be cloned and set', () => {
+    const { g } = roundToStep({ g: '2.5' }, { g: 1 }, 'nearest');
+    const Ours = g.constructor as typeof Base;
+    expect(() => Ours.set({ precision: 5 })).toThrow(TypeError);
+    expect(() => Ours.config({ precision: 5 })).toThrow(TypeError);
+    const Coarse = Ours.clone({ precision: 5 });
+    Coarse.set({ precision: 2 });
+    expect(Coarse.div(2, 3).toString()).toBe('0.67');
+    expect(Decimal.div(2, 3).toString()).toBe(`0.${'6'.repeat(33)}7`);
+  });
+
   it("is not reached by the settings of a caller's Decimals", () => {
     const Coarse = Base.clone({ precision: 2, rounding: Base.ROUND_UP, toExpNeg: 0, toExpPos: 0 });
     expect(valueIn({ lb: new Coarse(3) }, 'g').toString()).toBe(valueIn({ lb: 3 }, 'g').toString());

@@ -120,6 +120,33 @@ describe('readRecipe: fats', () => {
     });
   });
 
+  it.each([
+    ['オリーブ油', '椰子油'],
+    ['?', '---'],
+    ['Drum 71', 'Drum 7-1'],
+    ['Lot 15', 'Lot 1.5'],
+    ['Blend A+', 'Blend A'],
+    ['Blend A-', 'Blend A'],
+    ['Öl', 'Äl'],
+    ['Кокос 76', 'Пальма 76'],
+  ])("of one's own are not taken for another: %s is not %s", (called, mine) => {
+    expect(refusal(() => named(called, { [mine]: lot }))).toMatchObject({ code: 'unknown-fat', path: 'fats[0].fat' });
+    expect(named(mine, { [mine]: lot, [called]: fat('castor-oil') }).fats[0]?.fat).toBe(lot);
+  });
+
+  it("of one's own in any script are found by their letters", () => {
+    expect(named('кокос-76', { 'Кокос 76': lot }).fats[0]?.fat).toBe(lot);
+    expect(named('O\u0308l', { Öl: lot }).fats[0]?.fat).toBe(lot); // the mark apart from its letter
+  });
+
+  it("of one's own are a record, not a map", () => {
+    const fats = new Map([['Drum 7', lot]]);
+    expect(refusal(() => readRecipe(SMALL, { fats: fats as never }))).toMatchObject({
+      code: 'bad-shape',
+      path: 'options.fats',
+    });
+  });
+
   it("of one's own stand before the published", () => {
     expect(named('coconut-oil', { 'coconut-oil': lot }).fats[0]?.fat).toBe(lot);
     expect(named('copra oil', { 'coconut-oil': lot }).fats[0]?.fat).toBe(fat('coconut-oil'));
