@@ -48,6 +48,23 @@ describe('readParts: a recipe without fault', () => {
     expect(read.faults.map(({ path }) => path)).toEqual(['lye[1].solid']);
   });
 
+  it('takes lye by one form only', () => {
+    const solid = { hydroxide: { percent: 99 } };
+    const both = { alkali: 'naoh', mass: { g: 158 }, solid, solution: { hydroxide: { percent: 50 } } };
+    expect(faultsOf({ ...SMALL, lye: [both] })).toEqual(['bad-shape lye[0]']);
+    expect(faultsOf({ ...SMALL, lye: [{ alkali: 'naoh', mass: { g: 158 }, solution: {} }] })).toEqual([
+      'missing lye[0].solution.hydroxide',
+    ]);
+  });
+
+  it('has no field for what was not printed, or cannot be read', () => {
+    const fats = [{ fat: 'coconut-oil', mass: { g: 1 }, claimed: { share: { percent: 101 }, saponificationValue: 1 } }];
+    const read = parts({ ...SMALL, fats, claimed: { superfat: 1, total: { g: 2 } } });
+    expect(Object.keys(read.claimed)).toEqual(['total']);
+    expect(read.fats.rows[0]?.row.claimed).toEqual({});
+    expect(Object.keys(parts({ ...SMALL, claimed: undefined }).claimed)).toEqual([]);
+  });
+
   it('knows own fats', () => {
     const value = { ...SMALL, fats: [{ fat: 'drum 7', mass: { g: 1 } }] };
     expect(parts(value, { fats: { 'drum 7': lot } }).fats.rows[0]?.row.fat).toBe(lot);

@@ -120,6 +120,21 @@ describe('readRecipe: fats', () => {
     });
   });
 
+  it.each([[5], [null], [true]])('are a name or a whole fat, not %s', (value) => {
+    expect(refusal(() => named(value))).toMatchObject({
+      code: 'bad-shape',
+      path: 'fats[0].fat',
+      message: `fats[0].fat: expected a text of 1 to 200 characters, received ${String(value)}`,
+    });
+  });
+
+  it('of one name by letters: three of them are told', () => {
+    const fats = { 'A b': lot, 'a B': lot, 'A B': lot, ab: lot };
+    expect(refusal(() => named('a b', fats)).message).toBe(
+      'fats[0].fat: expected the exact name of one of A b, a B, A B, received a b',
+    );
+  });
+
   it.each([
     ['オリーブ油', '椰子油'],
     ['?', '---'],
