@@ -1,6 +1,7 @@
 /**
  * Mutation tests, layer by layer: `npm run mutation`, or `npm run mutation -- lye process` for some. Every formula file of a
- * layer is mutated, and every mutant tried on the tests of that layer. Reports go to coverage/mutation.
+ * layer is mutated, and every mutant tried on the tests of that layer; with `ONE_IN=4` every fourth of them. Reports go to
+ * coverage/mutation.
  */
 import { readdirSync } from 'node:fs';
 import { Stryker } from '@stryker-mutator/core';

@@ -48,21 +48,29 @@ export function mutationTables(): string | undefined {
     const count = (...statuses: readonly string[]): number =>
       all.filter(({ mutant }) => statuses.includes(mutant.status)).length;
     const left = all.filter(({ mutant }) => mutant.status === 'Survived' || mutant.status === 'NoCoverage');
-    return { name: name.replace('.json', ''), killed: count('Killed', 'Timeout'), endless: count('Timeout'), left };
+    return {
+      name: name.replace('.json', ''),
+      all: all.length - count('Ignored'),
+      killed: count('Killed', 'Timeout'),
+      endless: count('Timeout'),
+      left,
+    };
   });
-  const rows = layers.map(({ name, killed, endless, left }) => ({
+  const rows = layers.map(({ name, all, killed, endless, left }) => ({
     name,
+    all,
     killed,
     endless,
     left: left.length,
     explained: left.filter((one) => reasonOf(one) !== undefined).length,
   }));
-  const sum = (key: 'killed' | 'endless' | 'left' | 'explained'): number => rows.reduce((total, row) => total + row[key], 0);
-  const together = { name: 'together', killed: sum('killed'), endless: sum('endless'), left: sum('left'), explained: sum('explained') };
+  const sum = (key: 'all' | 'killed' | 'endless' | 'left' | 'explained'): number => rows.reduce((total, row) => total + row[key], 0);
+  const together = { name: 'together', all: sum('all'), killed: sum('killed'), endless: sum('endless'), left: sum('left'), explained: sum('explained') };
   const scores = table(
-    ['layer', 'mutants', 'killed', 'of them by running on', 'survived', 'of them with a reason', 'score'],
-    [...rows, together].map(({ name, killed, endless, left, explained }) => [
+    ['layer', 'mutants', 'tried', 'killed', 'of them by running on', 'survived', 'of them with a reason', 'score'],
+    [...rows, together].map(({ name, all, killed, endless, left, explained }) => [
       name,
+      counted(all),
       counted(killed + left),
       counted(killed),
       endless,
