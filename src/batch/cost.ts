@@ -30,7 +30,8 @@ export interface Cost {
 /**
  * The cost of a batch.
  *
- * @throws CalculationError `missing` for an ingredient without price, `unknown-key` for a price of nothing in the batch
+ * @throws CalculationError `missing` for an ingredient without price, `bad-shape` for one with two, `unknown-key` for a price of
+ *   nothing in the batch
  */
 export function costOf(
   ingredients: readonly Ingredient[],
@@ -43,8 +44,12 @@ export function costOf(
   for (const [item] of prices) ingredientsCalled(`options.prices.of.${item}`, item, ingredients);
   const lines = ingredients.map((one): CostLine => {
     const [item] = one.names;
-    const [, price] = prices.find(([called]) => isCalled(one, called)) ?? [];
-    if (price === undefined && one.kind !== 'water') {
+    const [first, second] = prices.filter(([called]) => isCalled(one, called));
+    if (second !== undefined) {
+      refuse('bad-shape', `options.prices.of.${second[0]}`, `one price of ${item}`, `another as ${first?.[0] ?? item}`);
+    }
+    const price = first?.[1];
+    if (price === undefined && item !== 'water') {
       refuse('missing', `options.prices.of.${item}`, 'a price; 0 for what costs nothing', undefined);
     }
     const amount = price === undefined ? ZERO : one.grams.times(price.amount).div(price.per.g);

@@ -1,5 +1,5 @@
 import { toJson } from 'laurate';
-import { planBatch, type PlanBatchOptions, type Recipe } from 'laurate/recipe';
+import { planBatch, type PlanBatchOptions, type Recipe, type RecipeToPlan } from 'laurate/recipe';
 import { describe, expect, it } from 'vitest';
 import { Exact } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
@@ -150,15 +150,21 @@ describe('a coconut and stearic base, worked by hand', () => {
 
   it('takes water as free unless it has a price', () => {
     const recipe = { ...BASE, water: { g: 50 } };
+    const added = { ...BASE, additions: [...BASE.additions, { solvent: 'water', mass: { g: 50 } } as const] };
     const of = Object.fromEntries(
       ['oil of the sums', 'acid of the sums', 'naoh', 'glycerol', 'propylene-glycol', 'sorbitol', 'colour'].map(
         (item) => [item, { amount: 0, per: { kg: 1 } }],
       ),
     );
-    const cost = (more: object) =>
-      planBatch(recipe, { fats: own, prices: { currency: 'x', of: { ...of, ...more } } }).cost?.batch.amount.toString();
+    const cost = (more: object, planned: RecipeToPlan = recipe) =>
+      planBatch(planned, {
+        fats: own,
+        prices: { currency: 'x', of: { ...of, ...more } },
+      }).cost?.batch.amount.toString();
     expect(cost({})).toBe('0');
     expect(cost({ water: { amount: 2, per: { kg: 1 } } })).toBe('0.1');
+    expect(cost({}, added)).toBe('0');
+    expect(cost({ water: { amount: 2, per: { kg: 1 } } }, added)).toBe('0.1');
   });
 
   it('carries the cautions of lye, pot and hot base, most urgent first', () => {
@@ -343,6 +349,20 @@ describe('what is refused', () => {
       { prices: { currency: 'x', of: { tallow: { amount: 1, per: { kg: 1 } } } } },
       'unknown-key',
       'options.prices.of.tallow',
+    ],
+    [
+      'two prices of one thing',
+      BASE,
+      {
+        prices: {
+          currency: 'x',
+          of: Object.fromEntries(
+            ['Oil of the sums', 'oil-of-the-sums'].map((item) => [item, { amount: 1, per: { kg: 1 } }]),
+          ),
+        },
+      },
+      'bad-shape',
+      'options.prices.of.oil-of-the-sums',
     ],
     [
       'a price below nothing',
