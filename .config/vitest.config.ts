@@ -24,7 +24,7 @@ export default defineConfig({
     coverage: {
       provider: 'v8',
       include: ['src/**/*.ts'],
-      reporter: ['text-summary', 'html', 'json-summary'],
+      reporter: ['text-summary', 'html', 'json'],
       reportsDirectory: 'coverage',
       thresholds: { lines: 95, branches: 95, functions: 95, statements: 95 },
     },

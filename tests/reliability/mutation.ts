@@ -79,20 +79,36 @@ export function mutationTables(): string | undefined {
       `${((100 * killed) / (killed + left)).toFixed(1)} %`,
     ]),
   );
-  const survivors = layers.flatMap(({ left }) =>
-    left.map((one) => [
-      `\`${one.file.replace('src/', '')}:${String(one.mutant.location.start.line)}\``,
-      short(one.was),
-      short(one.mutant.replacement ?? ''),
-      reasonOf(one) ?? 'open',
-    ]),
-  );
+  const survivors = grouped(layers.flatMap(({ left }) => left.map((one) => ({ ...one, why: reasonOf(one) ?? 'open' }))));
   const untried = readdirSync(sources, { withFileTypes: true })
     .filter((entry) => entry.isDirectory() && !NOT_MUTATED.includes(entry.name))
     .flatMap(({ name }) => (layers.some((layer) => layer.name === name) ? [] : [`\`${name}\``]));
   const missing = untried.length === 0 ? [] : [`Not tried in this run: ${untried.join(', ')}.`];
-  return [scores, ...missing, '### Survivors', unpadded(['where', 'was', 'became', 'reason'], survivors)].join('\n\n');
+  return [scores, ...missing, '### Survivors', unpadded(['file', 'lines', 'what was mutated', 'reason'], survivors)].join('\n\n');
 } // prettier-ignore
+
+interface Survivor {
+  readonly file: string;
+  readonly mutant: Mutant;
+  readonly was: string;
+  readonly why: string;
+}
+
+/** A row for each file and reason: the lines, and what was mutated in them. */
+function grouped(survivors: readonly Survivor[]): readonly (readonly string[])[] {
+  const groups = new Map<string, Survivor[]>();
+  for (const one of survivors) {
+    const key = `${one.file} ${one.why}`;
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  const unique = (texts: readonly string[]): string => [...new Set(texts)].join(', ');
+  return [...groups.values()].map((group) => [
+    unique(group.map(({ file }) => `\`${file.replace('src/', '')}\``)),
+    unique(group.map(({ mutant }) => String(mutant.location.start.line))),
+    unique(group.map(({ was }) => short(was))),
+    unique(group.map(({ why }) => why)),
+  ]);
+}
 
 function reasonOf({
   file,

@@ -1,4 +1,5 @@
 /** Writes the tables of docs/reliability.md but those of `npm run fuzz`: `npm run reliability`. */
+import { branchesTable } from './branches.js';
 import { lawsTable } from './lawsTable.js';
 import { mutationTables } from './mutation.js';
 import { writePart } from './page.js';
@@ -7,3 +8,5 @@ await writePart('laws', lawsTable());
 const tables = mutationTables();
 // without reports of a run the figures of the last one stay
 if (tables !== undefined) await writePart('mutation', tables);
+const branches = branchesTable();
+if (branches !== undefined) await writePart('branches', branches);
