@@ -17,6 +17,7 @@ const LAYERS = {
   saponification: RESULTS,
   composition: ['tests/laws/composition.test.ts', ...RESULTS],
   freeAlkali: RESULTS,
+  base: RESULTS,
   clarity: RESULTS,
   process: RESULTS,
   recipe: [],

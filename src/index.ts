@@ -351,7 +351,7 @@ export {
   type TotalFreeAlkaliFromTitrationResult,
 } from './freeAlkali/index.js';
 
-// clarity
+// base
 export {
   baseFromTarget,
   type BaseComponent,
@@ -368,6 +368,10 @@ export {
   type BoughtSolvent,
   type GivenBase,
   type SuppliedComponent,
+} from './base/index.js';
+
+// clarity
+export {
   placeAmongPublished,
   publishedFormulas,
   publishedWindows,

@@ -1,4 +1,4 @@
-import { baseFromTargetSteps, type BaseFromTargetInput } from '../clarity/index.js';
+import { baseFromTargetSteps, type BaseFromTargetInput } from '../base/index.js';
 import type { GivenAddition } from '../composition/index.js';
 import { ALKALIS, type Alkali, type LyeChargeInput } from '../lye/index.js';
 import { frozen, readFields, readText, readWord } from '../numbers/index.js';

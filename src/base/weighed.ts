@@ -2,9 +2,9 @@ import { compositionFromSteps, type Composition, type GivenAddition, type GivenL
 import { frozen, noted, ZERO, type Decimal, type Remark, type Steps } from '../numbers/index.js';
 import type { Estimate, Fraction, Mass } from '../quantities/index.js';
 import { potCautions, soapFromLyeSteps, type ChargedFat, type SoapFromLyeResult } from '../saponification/index.js';
-import { weighable, type BaseBlend } from './baseBlend.js';
-import { GLYCEROL_AS_FORMED, REMAINDER_FOLLOWS_FATS, SOLVED_FOR_LIKELY, UNROUNDED, WATER_TO_ADD } from './baseNotes.js';
-import { gramsOf, remainderOf, type BaseProblem, type SolvedBase } from './solvedBase.js';
+import { weighable, type BaseBlend } from './blend.js';
+import { GLYCEROL_AS_FORMED, REMAINDER_FOLLOWS_FATS, SOLVED_FOR_LIKELY, UNROUNDED, WATER_TO_ADD } from './notes.js';
+import { gramsOf, remainderOf, type BaseProblem, type SolvedBase } from './solved.js';
 
 /** What to weigh for a base, and what that makes. */
 export interface WeighedBase {

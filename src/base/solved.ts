@@ -1,8 +1,8 @@
 import { SPIRITS } from '../composition/index.js';
 import { ONE, ZERO, type Decimal } from '../numbers/index.js';
-import { LEAST_SOAP, type Supplies } from './baseTarget.js';
-import type { BaseBlend } from './baseBlend.js';
-import type { BaseComponent, SuppliedComponent } from './baseComponents.js';
+import { LEAST_SOAP, type Supplies } from './target.js';
+import type { BaseBlend } from './blend.js';
+import type { BaseComponent, SuppliedComponent } from './components.js';
 
 /** A target to be solved; masses in grams, shares in percent. */
 export interface BaseProblem {
