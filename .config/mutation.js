@@ -15,7 +15,7 @@ const LAYERS = {
   lye: RESULTS,
   fats: RESULTS,
   saponification: RESULTS,
-  composition: ['tests/laws/composition.test.ts', ...RESULTS],
+  composition: RESULTS,
   freeAlkali: RESULTS,
   base: RESULTS,
   clarity: RESULTS,

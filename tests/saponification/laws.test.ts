@@ -19,8 +19,8 @@ import {
   type BoxLye,
   type Span,
   type Spot,
-} from '../saponification/pot.js';
-import { deviation, Exact } from './exact.js';
+} from './pot.js';
+import { deviation, Exact } from '../laws/exact.js';
 
 type Figures = Readonly<Record<string, readonly [low: Exact, likely: Exact, high: Exact]>>;
 const exact = (value: { toString(): string }): Exact => new Exact(value.toString());
