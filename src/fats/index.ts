@@ -28,6 +28,7 @@ export { ratioOverProfile } from './profileRatio.js';
 export { profileSummaryOf, type ProfileSummary } from './profileSummaryOf.js';
 export { fat, isPublishedFat, isSameName, lettersOf, publishedFat } from './fat.js';
 export { isKnownFat } from './knownFat.js';
+export { notesOfFats } from './notesOfFats.js';
 export { readFat } from './readFat.js';
 export {
   saponificationValueFromProfile,

@@ -7,7 +7,8 @@ import type { Balance } from './balance.js';
 import { extremesOf } from './extremes.js';
 import { potCautions } from './potCautions.js';
 import { PRODUCTS, type Product } from './reaction.js';
-import { readReactingPot, type GivenPot } from './reactingPot.js';
+import { readReactingPot } from './reactingPot.js';
+import type { GivenPot } from './readCharge.js';
 
 /** Input of {@link soapFromLye}. */
 export interface SoapFromLyeInput {
