@@ -1,5 +1,4 @@
-import { isSpirit } from '../../composition/components.js';
-import type { ChargedPot } from '../../composition/index.js';
+import { isSpirit, type ChargedPot } from '../../composition/index.js';
 import { orderOfAdditions } from '../../process/orderOfAdditions.js';
 import { additionName } from './itemNames.js';
 import { hasNamedSpirit, type Sheet } from './sheetBatch.js';
