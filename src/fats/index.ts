@@ -8,7 +8,7 @@ export {
   type SaponificationValueUncertainty,
 } from './fatFromCertificate.js';
 export { fatFromProfile, type FatFromProfileInput } from './fatFromProfile.js';
-export type { FatKind, ProfileKind } from './fatKind.js';
+export { isAllAcid, type FatKind, type ProfileKind } from './fatKind.js';
 export { fattyAcidOf, type FattyAcidResult } from './fattyAcidOf.js';
 export {
   iodineValueFromProfile,
