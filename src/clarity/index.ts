@@ -12,5 +12,5 @@ export {
 export type { PlacedFigure, PlacedFigures } from './placedFigures.js';
 export type { Precedent, SoapKind } from './precedent.js';
 export { publishedFormulas, type PublishedFormula, type PublishedPart } from './publishedFormulas.js';
-export { publishedWindows, type PublishedLimit, type PublishedWindow } from './publishedWindows.js';
+export { bareFigure, publishedWindows, type PublishedLimit, type PublishedWindow } from './publishedWindows.js';
 export type { ComparedLimit, ComparedWindow } from './windows.js';

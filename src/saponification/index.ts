@@ -1,6 +1,6 @@
 export { alkaliDemandOf, alkaliDemandOfSteps, type AlkaliDemand } from './alkaliDemandOf.js';
 export { givenFats, type ChargedFat } from './assumptions.js';
-export { fatSumsAt, type FatSums } from './fatSums.js';
+export { acidOfSoap, esterMass, fatSumsAt, type FatSums } from './fatSums.js';
 export { lyeSumsAt } from './lyeSums.js';
 export type {
   AlkaliChoice,
