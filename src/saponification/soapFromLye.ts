@@ -30,7 +30,7 @@ export interface SoapFromLyeResult extends Balance {
    * left; unsaponifiable matter with the alcohols of waxes; the rest of solid soda; and carbon dioxide, which leaves.
    */
   readonly products: Readonly<Record<Product, Estimate<Mass>>>;
-  /** Sodium soap, and its moles. */
+  /** Moles of soap, by its metal. */
   readonly soap: { readonly sodium: Estimate<Amount>; readonly potassium: Estimate<Amount> };
   /** Extent to which the esters are split. */
   readonly extent: Estimate<Fraction>;
