@@ -1,7 +1,8 @@
 /** The page `docs/performance.md`. */
 import { cpus } from 'node:os';
 import { ratioOf, spreadOf, type Rounds } from './harness.js';
-import { comparison, table, verdict, withQuartiles } from './table.js';
+import { table } from '../pages.js';
+import { comparison, verdict, withQuartiles } from './table.js';
 import type { MeasuredVerdicts } from './verdicts.js';
 
 /** What was measured; each list begins with the library. */

@@ -1,9 +1,9 @@
 /** Writes the tables of docs/reliability.md but those of `npm run fuzz`: `npm run reliability`. */
 import { lawsTable } from './lawsTable.js';
 import { mutationTables } from './mutation.js';
-import { writePart } from './page.js';
+import { writePart } from '../pages.js';
 
-await writePart('laws', lawsTable());
+await writePart('reliability.md', 'laws', lawsTable());
 const tables = mutationTables();
 // without reports of a run the figures of the last one stay
-if (tables !== undefined) await writePart('mutation', tables);
+if (tables !== undefined) await writePart('reliability.md', 'mutation', tables);
