@@ -1,7 +1,8 @@
 /**
  * From fats to lye: saponification values that vary by lot, alkali by assay, the lye plan with its
  * worst case, the soap it makes; the lye itself: density, dilution, freezing, heat; what is in the pot;
- * and the tests of the soap: free alkali by titration with its uncertainty, limits, corrections, pH.
+ * the tests of the soap: free alkali by titration with its uncertainty, limits, corrections, pH; a base worked out
+ * from its target, and placed among published formulas; and the work: windows of temperature, the heat of the pot.
  *
  * @module laurate
  */
@@ -351,7 +352,7 @@ export {
   type TotalFreeAlkaliFromTitrationResult,
 } from './freeAlkali/index.js';
 
-// clarity
+// base
 export {
   baseFromTarget,
   type BaseComponent,
@@ -368,6 +369,10 @@ export {
   type BoughtSolvent,
   type GivenBase,
   type SuppliedComponent,
+} from './base/index.js';
+
+// clarity
+export {
   placeAmongPublished,
   publishedFormulas,
   publishedWindows,

@@ -78,7 +78,7 @@ export function lyeAsPlanned(
 /** Mass of the lye, alkali and water together, and its strength. */
 export function lyeOf({ lye, water }: Lye): PlannedLye {
   const grams = lye.reduce((total, one) => total.plus(one.grams), water);
-  return frozen({ mass: frozen({ g: grams }), strength: strengthOf({ lye, water, grams }) });
+  return frozen({ mass: frozen({ g: grams }), strength: strengthOf({ lye, grams }) });
 }
 
 /** The alkalis of a recipe as a plan takes them; two share the hydroxide as the recipe charges them. */

@@ -1,24 +1,17 @@
 import { frozen } from '../numbers/index.js';
 import type { ReadRecipe, RecipeAddition } from '../recipe/index.js';
 import type { BatchPot } from './pot.js';
-import type { AdditionByMass, WeighedRecipe } from './weighing.js';
 
 /** The recipe as it is made: what is weighed in the place of what was written, and nothing that was printed of it. */
-export function madeRecipe(written: ReadRecipe, { input }: BatchPot, { additions }: WeighedRecipe): ReadRecipe {
+export function madeRecipe(written: ReadRecipe, { input, additions }: BatchPot): ReadRecipe {
   const { title, target, temperatures } = written;
   return frozen({
     version: 1,
     ...(title === undefined ? {} : { title }),
     ...input,
-    additions: frozen(additions.map(({ row, grams }) => made(row, { g: grams }))),
+    // those of the recipe as weighed: a solvent with the one assay it has there, and no salt
+    additions: additions as readonly RecipeAddition[],
     ...(target === undefined ? {} : { target }),
     ...(temperatures === undefined ? {} : { temperatures }),
   });
-}
-
-function made(row: AdditionByMass, mass: AdditionByMass['mass']): RecipeAddition {
-  if (row.solvent === undefined) return frozen({ name: row.name, mass: frozen(mass) });
-  // the assay is one that the schema passed for this solvent
-  const held = { solvent: row.solvent, ...(row.assay === undefined ? {} : { assay: row.assay }) };
-  return frozen({ ...held, mass: frozen(mass) }) as RecipeAddition;
 }

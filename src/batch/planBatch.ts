@@ -197,7 +197,7 @@ function batchOf(input: PlanBatchInput, steps?: Steps): Batch {
   return frozen({
     by: 'planBatch',
     given: frozen({ recipe: givenRecipe(toPlan), options }),
-    recipe: madeRecipe(toPlan.recipe, pot, weighed),
+    recipe: madeRecipe(toPlan.recipe, pot),
     weigh: frozen(
       ingredients.map(({ kind, names: [item], grams }) => frozen({ kind, item, mass: frozen({ g: grams }) })),
     ),

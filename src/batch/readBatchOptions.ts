@@ -10,6 +10,7 @@ import {
   type Decimal,
   type Numeric,
 } from '../numbers/index.js';
+import { readStart } from '../process/index.js';
 import {
   mapEnds,
   readMass,
@@ -162,13 +163,6 @@ export function readBatchOptions(path: string, value: unknown): GivenBatchOption
 
 function readShares(path: string, value: unknown): Estimate<Fraction> {
   return mapEnds(readRanged(path, value, readPercent), (percent) => frozen({ percent }));
-}
-
-function readStart(path: string, value: unknown): NonNullable<GivenBatchOptions['start']> {
-  const { pot, lye } = readShape(path, value, ['pot', 'lye']);
-  const read = (key: string, temperature: unknown): Temperature =>
-    frozen({ celsius: readTemperature(`${path}.${key}`, temperature, { min: 0, max: 100 }) });
-  return frozen({ pot: read('pot', pot), lye: read('lye', lye) });
 }
 
 function readScaleTo(path: string, value: unknown): NonNullable<GivenBatchOptions['scaleTo']> {

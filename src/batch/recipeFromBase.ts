@@ -1,7 +1,7 @@
-import { baseFromTargetSteps, type BaseFromTargetInput } from '../clarity/index.js';
-import type { GivenAddition } from '../composition/index.js';
+import { baseFromTargetSteps, type BaseFromTargetInput } from '../base/index.js';
+import { givenOf, type GivenAddition } from '../composition/index.js';
 import { ALKALIS, type Alkali, type LyeChargeInput } from '../lye/index.js';
-import { frozen, readFields, readText, readWord } from '../numbers/index.js';
+import { frozen, readText } from '../numbers/index.js';
 import type { Mass } from '../quantities/index.js';
 import type { ReadRecipe, RecipeAddition } from '../recipe/index.js';
 
@@ -37,8 +37,7 @@ export interface MadeBase {
  * ```
  */
 export function recipeFromBase(base: MadeBase, title?: string): ReadRecipe {
-  const { by, given } = readFields('base', base, 'a result of baseFromTarget');
-  readWord('base.by', by, ['baseFromTarget']);
+  const given = givenOf('base', base, 'baseFromTarget');
   // its own inputs go through the same readers again, which refuse what they cannot use
   const { weigh, given: read } = baseFromTargetSteps(given as BaseFromTargetInput);
   const alkalis: { readonly [K in Alkali | 'water']?: Mass } = weigh;

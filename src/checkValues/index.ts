@@ -16,5 +16,5 @@ export type {
   WordsCheck,
 } from './checkValue.js';
 export { checkValues } from './checkValues.js';
-export { knownDisagreements } from './knownDisagreements.js';
+export { knownDisagreements } from './data/knownDisagreements.js';
 export { outcomeOf, selfCheck, type CheckOutcome, type SelfCheck } from './selfCheck.js';

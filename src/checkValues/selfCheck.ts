@@ -4,7 +4,7 @@ import type { SourceId } from '../sources/index.js';
 import { resultOf } from './calls.js';
 import type { BoundsCheck, CheckBase, CheckValue } from './checkValue.js';
 import { checkValues } from './checkValues.js';
-import { knownDisagreements } from './knownDisagreements.js';
+import { knownDisagreements } from './data/knownDisagreements.js';
 
 /** One published figure against the library. */
 export interface CheckOutcome {

@@ -1,16 +1,3 @@
-export type { BlendedFat, BlendedFatInput } from './baseBlend.js';
-export type { BaseComponent, BoughtSolvent, SuppliedComponent } from './baseComponents.js';
-export {
-  baseFromTarget,
-  baseFromTargetSteps,
-  type BaseFromTargetBase,
-  type BaseFromTargetInput,
-  type BasePlan,
-  type BasePlanFor,
-  type BaseWeights,
-} from './baseFromTarget.js';
-export type { BaseShares, BaseSupplies, BaseTarget } from './baseTarget.js';
-export type { GivenBase } from './readBaseProblem.js';
 export type { ClearingAgentKind, OutcomeBasis, PublishedForm, PublishedOutcome } from './data/formulaRows.js';
 export type { WindowFigure } from './data/windowRows.js';
 export type { LeadingFigure, LeadingQuantities } from './leadingFigures.js';
@@ -25,5 +12,5 @@ export {
 export type { PlacedFigure, PlacedFigures } from './placedFigures.js';
 export type { Precedent, SoapKind } from './precedent.js';
 export { publishedFormulas, type PublishedFormula, type PublishedPart } from './publishedFormulas.js';
-export { publishedWindows, type PublishedLimit, type PublishedWindow } from './publishedWindows.js';
+export { bareFigure, publishedWindows, type PublishedLimit, type PublishedWindow } from './publishedWindows.js';
 export type { ComparedLimit, ComparedWindow } from './windows.js';

@@ -73,3 +73,8 @@ export function publishedWindows(): readonly PublishedWindow[] {
 export function quantityOf(figure: WindowFigure, value: Decimal): Fraction | MassRatio {
   return figure.includes('Per') ? frozen({ partsPerPart: value }) : frozen({ percent: value });
 }
+
+/** A figure without its unit. */
+export function bareFigure(quantity: Fraction | MassRatio): Decimal {
+  return 'percent' in quantity ? quantity.percent : quantity.partsPerPart;
+}

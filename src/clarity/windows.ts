@@ -2,7 +2,13 @@ import { frozen, type Decimal } from '../numbers/index.js';
 import { mapEnds, type Estimate, type Fraction, type MassRatio } from '../quantities/index.js';
 import type { Charge } from './charge.js';
 import type { PublishedForm } from './data/formulaRows.js';
-import { publishedWindows, quantityOf, type PublishedLimit, type PublishedWindow } from './publishedWindows.js';
+import {
+  bareFigure,
+  publishedWindows,
+  quantityOf,
+  type PublishedLimit,
+  type PublishedWindow,
+} from './publishedWindows.js';
 
 /** A printed limit with the base's own figure beside it. */
 export interface ComparedLimit extends PublishedLimit {
@@ -25,7 +31,7 @@ export function windowsBeside({ figures }: Charge, form: PublishedForm): readonl
       ...(low === undefined ? {} : { low }),
       ...(high === undefined ? {} : { high }),
       own: mapEnds(value, (one) => quantityOf(figure, one)) as ComparedLimit['own'],
-      stands: standsTo(value, bare(low), bare(high)),
+      stands: standsTo(value, low && bareFigure(low), high && bareFigure(high)),
     });
   };
   return frozen(
@@ -33,11 +39,6 @@ export function windowsBeside({ figures }: Charge, form: PublishedForm): readonl
       .filter((window) => window.form === form)
       .map((window) => frozen({ ...window, limits: frozen(window.limits.map(compared)) })),
   );
-}
-
-function bare(limit: Fraction | MassRatio | undefined): Decimal | undefined {
-  if (limit === undefined) return undefined;
-  return 'percent' in limit ? limit.percent : limit.partsPerPart;
 }
 
 function standsTo(

@@ -22,7 +22,8 @@ import {
   type ReactingPot,
 } from '../saponification/index.js';
 import { readAdditions, type Addition, type GivenAddition } from './additions.js';
-import { COMPONENTS, componentOfSolvent, SPIRITS, type ComponentName } from './components.js';
+import { assayDimension, restOf } from './assays.js';
+import { COMPONENTS, componentOfSolvent, isSpirit, SPIRITS, type ComponentName } from './components.js';
 import { checkLoss, goneAt, readLoss, type GivenLoss, type Gone, type Loss } from './loss.js';
 
 /** A result of `soapFromLye`, also one read back from JSON: what was charged is worked through again. */
@@ -105,25 +106,22 @@ export function givenOf(path: string, value: unknown, by: string): unknown {
   return fields['given'];
 }
 
-const isSpirit = ({ holds }: Addition): boolean =>
-  typeof holds === 'object' && (holds.solvent === 'ethanol' || holds.solvent === '2-propanol');
+const holdsSpirit = ({ holds }: Addition): boolean => typeof holds === 'object' && isSpirit(holds.solvent);
 const isRange = ({ low, high }: Estimate<Decimal>): boolean => low.lt(high);
 
-/** Assays that are ranges. Water falls with each of them, so that those of one kind move together. */
+/** Assays that are ranges. */
 function varyingAdditions(additions: readonly Addition[]): readonly Dimension[] {
   const found = new Set<Dimension>();
-  for (const addition of additions) {
-    if (typeof addition.holds === 'object' && isRange(addition.holds.share)) found.add(assayOf(addition));
+  for (const { holds } of additions) {
+    if (typeof holds === 'object' && isRange(holds.share)) found.add(assayDimension(holds.solvent));
   }
   return [...found];
 }
 
-const assayOf = (addition: Addition): Dimension => (isSpirit(addition) ? 'spirit' : 'assays');
-
 function varyingLoss({ given, spiritShare }: Loss, additions: readonly Addition[]): readonly Dimension[] {
   const hasLoss = given.evaporated !== undefined || given.potMass !== undefined;
   const isKnown = spiritShare !== undefined && !isRange(spiritShare);
-  return hasLoss && !isKnown && additions.some(isSpirit) ? ['loss'] : [];
+  return hasLoss && !isKnown && additions.some(holdsSpirit) ? ['loss'] : [];
 }
 
 type Pot = Pick<ChargedPot, 'soap' | 'additions' | 'loss' | 'charge'>;
@@ -150,17 +148,15 @@ function beforeLoss(
     unsaponifiable: of.unsaponifiable,
     other: of.other,
   };
-  for (const addition of additions) {
-    const { holds, grams: mass } = addition;
+  for (const { holds, grams: mass } of additions) {
     if (typeof holds === 'string') {
       const component = holds === 'salt' ? 'salts' : 'other';
       grams[component] = grams[component].plus(mass);
       continue;
     }
     const component = componentOfSolvent[holds.solvent];
-    const pure = mass.times(valueAt(holds.share, place, assayOf(addition)));
-    // the rest of a technical triethanolamine is other amines
-    const rest = component === 'triethanolamine' ? 'other' : 'water';
+    const pure = mass.times(valueAt(holds.share, place, assayDimension(holds.solvent)));
+    const rest = restOf(holds.solvent);
     grams[component] = grams[component].plus(pure);
     grams[rest] = grams[rest].plus(mass.minus(pure));
   }

@@ -60,5 +60,7 @@ export const POLYOLS = [
   'polyethyleneGlycol',
 ] as const;
 
+/** Whether a component is a spirit. */
+export const isSpiritComponent = (name: string): boolean => SPIRITS.some((spirit) => spirit === name);
 /** Whether a solvent is a spirit. */
-export const isSpirit = (solvent: SolventId): boolean => SPIRITS.some((name) => name === componentOfSolvent[solvent]);
+export const isSpirit = (solvent: SolventId): boolean => isSpiritComponent(componentOfSolvent[solvent]);

@@ -6,10 +6,21 @@ export {
   type GivenAddition,
   type SolventAdditionInput,
 } from './additions.js';
+export { assayDimension, restOf } from './assays.js';
 export { batchVolumeOf, batchVolumeOfSteps, type BatchVolume, type BatchVolumeOfInput } from './batchVolumeOf.js';
 export { SPIRIT_CATCHES_FIRE } from './cautions.js';
 export { givenOf, type ChargedPot, type GivenComposition, type MadeSoap } from './chargedPot.js';
-export { COMPONENTS, componentOfSolvent, POLYOLS, SOAPS, SPIRITS, SUGARS, type ComponentName } from './components.js';
+export {
+  COMPONENTS,
+  componentOfSolvent,
+  isSpirit,
+  isSpiritComponent,
+  POLYOLS,
+  SOAPS,
+  SPIRITS,
+  SUGARS,
+  type ComponentName,
+} from './components.js';
 export {
   compositionFrom,
   compositionFromSteps,

@@ -46,7 +46,7 @@ export function mixtureCurve(solvent: MixedSolvent): MixtureCurve {
         most: 100,
         coldest: 15,
         hottest: 40,
-        at: (percent, celsius) => glycerolKnots(celsius).at(percent),
+        at: (percent, celsius) => glycerolCurve(celsius).at(percent),
         basis: [glycerolAt20.source, glycerolByTemperature.source, 'vdi-heat-atlas', 'kell-1975'],
       };
     case 'propylene-glycol':
@@ -87,7 +87,7 @@ function knotsAt({ celsius: temperatures, rows }: MixtureGrid, celsius: Decimal)
 const AIR = '0.0012';
 
 /** Gravities of one column, moved to a temperature by the differences of other tables. */
-function glycerolKnots(celsius: Decimal) {
+function glycerolCurve(celsius: Decimal) {
   const twenty = new Decimal(TWENTY);
   const pure = pureDensity('glycerol').at;
   const water = waterDensityTo100(twenty);

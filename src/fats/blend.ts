@@ -3,6 +3,7 @@ import type { Estimate, SaponificationValue } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import type { BlendPart, FatBlend } from './fatType.js';
 import { knownFat } from './knownFat.js';
+import { notesOfFats } from './notesOfFats.js';
 
 /** A blend of parts whose shares add up. */
 export function blendOf(name: string, parts: readonly BlendPart[]): FatBlend {
@@ -19,9 +20,7 @@ export function blendOf(name: string, parts: readonly BlendPart[]): FatBlend {
     from: 'blend',
     saponificationValue: frozen({ low: mean('low'), likely: mean('likely'), high: mean('high') }),
     parts: frozen(parts),
-    notes: frozen(
-      parts.flatMap(({ fat }) => fat.notes.map((note) => frozen({ ...note, text: `${fat.name}: ${note.text}` }))),
-    ),
+    notes: frozen(notesOfFats(parts)),
     basis: frozen<readonly SourceId[]>([...new Set(parts.flatMap(({ fat }) => fat.basis))]),
     edition: EDITION,
   });

@@ -3,6 +3,7 @@ import { mapEnds, type Estimate, type IodineValue, type SaponificationValue } fr
 import { EDITION, type SourceId } from '../sources/index.js';
 import { fats, type FatListing, type PublishedFatId } from './data/fatNames.js';
 import { publishedFats, type PublishedFat, type PublishedLimits } from './data/publishedFats.js';
+import { isAllAcid } from './fatKind.js';
 import type { SingleFat } from './fatType.js';
 import { iodineValueOfProfile } from './iodineValueFromProfile.js';
 import { knownFat } from './knownFat.js';
@@ -201,7 +202,7 @@ function acidValueOf(
   { acidValue }: PublishedFat,
   saponification: Estimate<SaponificationValue>,
 ): { readonly value: SaponificationValue; readonly notes: readonly Remark[] } {
-  if (kind === 'free-fatty-acid' || kind === 'rosin') return { value: saponification.likely, notes: [] };
+  if (isAllAcid(kind)) return { value: saponification.likely, notes: [] };
   const bounds = kind === 'wax-ester' ? unionOf(acidValue ?? []) : undefined;
   if (bounds === undefined) return { value: frozen({ mgKohPerG: ZERO }), notes: [notes.NO_FREE_ACID] };
   return { value: frozen({ mgKohPerG: bounds.low.plus(bounds.high).div(2) }), notes: [notes.MIDDLE_ACID_VALUE] };

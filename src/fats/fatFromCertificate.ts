@@ -1,14 +1,5 @@
-import {
-  frozen,
-  readShape,
-  readText,
-  readWord,
-  refuse,
-  ZERO,
-  type Remark,
-  type Decimal,
-  ONE,
-} from '../numbers/index.js';
+import { molarMass } from '../chemistry/index.js';
+import { frozen, readShape, readText, readWord, refuse, ZERO, type Remark, type Decimal } from '../numbers/index.js';
 import {
   mapEnds,
   readIodineValue,
@@ -29,7 +20,7 @@ import {
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import type { Fat, SingleFat } from './fatType.js';
-import { FAT_KINDS, type FatKind } from './fatKind.js';
+import { FAT_KINDS, isAllAcid, type FatKind } from './fatKind.js';
 import { knownFat } from './knownFat.js';
 import { ALL_ACID, MIDDLE_ACID_VALUE, NO_FREE_ACID, NO_UNCERTAINTY } from './notes.js';
 import { readFat } from './readFat.js';
@@ -130,7 +121,7 @@ function contradictions({ likely }: Estimate<SaponificationValue>, like: SingleF
   const value = likely.mgKohPerG;
   const isInside = (of: Decimal): boolean => of.gte(low.mgKohPerG) && of.lte(high.mgKohPerG);
   if (isInside(value)) return [];
-  const perNaoh = valueInKohOfNaoh();
+  const perNaoh = molarMass('KOH').div(molarMass('NaOH'));
   const cause = isInside(value.div(perNaoh))
     ? 'it would fit as a value per gram of KOH: was it given as one of NaOH?'
     : isInside(value.times(perNaoh))
@@ -143,11 +134,6 @@ function contradictions({ likely }: Estimate<SaponificationValue>, like: SingleF
       text: `The certified ${value.toFixed(1)} mg KOH/g lies outside the published ${range} of ${like.name}; ${cause}`,
     }),
   ];
-}
-
-/** Grams of KOH with the hydroxide of one gram of NaOH. */
-function valueInKohOfNaoh(): Decimal {
-  return saponificationValueUnits.gNaohPerG.toCanonical(ONE, 'gNaohPerG').div(1000);
 }
 
 function readLike(value: unknown): SingleFat | undefined {
@@ -192,15 +178,14 @@ function readAcidValue(
   saponification: Estimate<SaponificationValue>,
   like: SingleFat | undefined,
 ): AcidValue {
-  const isAllAcid = kind === 'free-fatty-acid' || kind === 'rosin';
   if (value === undefined) {
-    if (isAllAcid) return { value: saponification.likely, notes: [] };
+    if (isAllAcid(kind)) return { value: saponification.likely, notes: [] };
     const other = like?.kind === kind ? like.acidValue.mgKohPerG : ZERO;
     if (other.isZero()) return { value: frozen({ mgKohPerG: ZERO }), notes: [NO_FREE_ACID] };
     return { value: withinSaponification(other, saponification), notes: [] };
   }
   const read = readSaponificationValueRange('acidValue', value, { min: 0, max: 700 });
-  if (isAllAcid) return { value: saponification.likely, notes: [ALL_ACID] };
+  if (isAllAcid(kind)) return { value: saponification.likely, notes: [ALL_ACID] };
   return {
     value: withinSaponification(read.likely, saponification),
     notes: read.low.eq(read.high) ? [] : [MIDDLE_ACID_VALUE],

@@ -6,6 +6,9 @@ export type FatKind = 'triglyceride' | 'free-fatty-acid' | 'wax-ester' | 'rosin'
 
 export const FAT_KINDS = ['triglyceride', 'free-fatty-acid', 'wax-ester', 'rosin'] as const;
 
+/** Whether a kind has no esters, so that its acid value is its saponification value. */
+export const isAllAcid = (kind: FatKind): boolean => kind === 'free-fatty-acid' || kind === 'rosin';
+
 /** The kinds that a fatty-acid profile describes. */
 export type ProfileKind = Exclude<FatKind, 'rosin'>;
 

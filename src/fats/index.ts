@@ -8,7 +8,7 @@ export {
   type SaponificationValueUncertainty,
 } from './fatFromCertificate.js';
 export { fatFromProfile, type FatFromProfileInput } from './fatFromProfile.js';
-export type { FatKind, ProfileKind } from './fatKind.js';
+export { isAllAcid, type FatKind, type ProfileKind } from './fatKind.js';
 export { fattyAcidOf, type FattyAcidResult } from './fattyAcidOf.js';
 export {
   iodineValueFromProfile,
@@ -28,6 +28,7 @@ export { ratioOverProfile } from './profileRatio.js';
 export { profileSummaryOf, type ProfileSummary } from './profileSummaryOf.js';
 export { fat, isPublishedFat, isSameName, lettersOf, publishedFat } from './fat.js';
 export { isKnownFat } from './knownFat.js';
+export { notesOfFats } from './notesOfFats.js';
 export { readFat } from './readFat.js';
 export {
   saponificationValueFromProfile,

@@ -23,7 +23,7 @@ import {
 import { EDITION, type SourceId } from '../sources/index.js';
 import { blendOf } from './blend.js';
 import type { BlendPart, Fat, FatBlend, SingleFat } from './fatType.js';
-import { FAT_KINDS } from './fatKind.js';
+import { FAT_KINDS, isAllAcid } from './fatKind.js';
 import { isKnownFat, knownFat } from './knownFat.js';
 import type { FattyAcidProfile } from './profile.js';
 
@@ -71,13 +71,13 @@ function readSingle(path: string, value: unknown): SingleFat {
     readSaponificationValueRange(`${path}.saponificationValue`, fields['saponificationValue']),
     (mgKohPerG) => frozen({ mgKohPerG }),
   );
-  const isAllAcid = kind === 'free-fatty-acid' || kind === 'rosin';
+  const hasNoEsters = isAllAcid(kind);
   const acidValue = readSaponificationValue(`${path}.acidValue`, fields['acidValue'], {
     min: 0,
     // no lot may hold more acid than its saponification value
-    max: (isAllAcid ? saponificationValue.likely : saponificationValue.low).mgKohPerG.toString(),
+    max: (hasNoEsters ? saponificationValue.likely : saponificationValue.low).mgKohPerG.toString(),
   });
-  if (isAllAcid && !acidValue.eq(saponificationValue.likely.mgKohPerG)) {
+  if (hasNoEsters && !acidValue.eq(saponificationValue.likely.mgKohPerG)) {
     refuse(
       'out-of-range',
       `${path}.acidValue`,

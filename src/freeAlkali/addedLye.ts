@@ -1,5 +1,5 @@
 import { glycerylResidueMass, molarMass } from '../chemistry/index.js';
-import { carbonateMolarMass, readAlkaliSource, type Alkali, type ReadSource } from '../lye/index.js';
+import { ALKALIS, carbonateMolarMass, readAlkaliSource, type Alkali, type ReadSource } from '../lye/index.js';
 import { readShape, readWord, ZERO, type Decimal } from '../numbers/index.js';
 import { lyeSumsAt } from '../saponification/index.js';
 import { cationOf } from './cation.js';
@@ -16,7 +16,7 @@ export interface AddedLye {
 /** Reads the lye that is to be added. */
 export function readAddedLye(value: unknown): AddedLye {
   const { alkali: named, ...source } = readShape('lye', value, ['alkali', 'solid', 'solution']);
-  const alkali = readWord('lye.alkali', named, ['naoh', 'koh']);
+  const alkali = readWord('lye.alkali', named, ALKALIS);
   return { alkali, source: readAlkaliSource('lye', source, alkali) };
 }
 

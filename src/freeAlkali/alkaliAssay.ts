@@ -1,4 +1,4 @@
-import { carbonateMolarMass, hydroxideMolarMass, type Alkali } from '../lye/index.js';
+import { ALKALIS, carbonateMolarMass, hydroxideMolarMass, type Alkali } from '../lye/index.js';
 import { Decimal, frozen, readWord, refuse, type Fields, type Remark, type Steps } from '../numbers/index.js';
 import {
   readMass,
@@ -62,7 +62,7 @@ export const ALKALI_TITRATION_KEYS = ['alkali', 'sample', 'titrant', 'uncertaint
 /** Reads what every titration of caustic is told. */
 export function readAlkaliTitration(fields: Fields): AlkaliTitrationGiven {
   return frozen({
-    alkali: readWord('alkali', fields['alkali'], ['naoh', 'koh']),
+    alkali: readWord('alkali', fields['alkali'], ALKALIS),
     sample: frozen({ g: readMass('sample', fields['sample'], { min: '1e-3' }) }),
     titrant: frozen({ eqPerL: readTitrant('titrant', fields['titrant']) }),
     uncertainty: readUncertainty(fields['uncertainty'], 'alkali'),

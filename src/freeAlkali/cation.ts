@@ -1,5 +1,5 @@
 import { molarMass } from '../chemistry/index.js';
-import { hydroxideMolarMass, type Alkali } from '../lye/index.js';
+import { ALKALIS, hydroxideMolarMass, type Alkali } from '../lye/index.js';
 import { frozen, ONE, readWord, readShape, ZERO, type Decimal } from '../numbers/index.js';
 import { readPercent, type Fraction, type FractionInput } from '../quantities/index.js';
 
@@ -38,7 +38,7 @@ export function cationOf(alkali: Alkali): Cation {
 
 /** Reads the alkali of a soap. */
 export function readSoapAlkali(path: string, value: unknown): Cation {
-  if (typeof value !== 'object' || value === null) return cationOf(readWord(path, value, ['naoh', 'koh']));
+  if (typeof value !== 'object' || value === null) return cationOf(readWord(path, value, ALKALIS));
   const { kohShare } = readShape(path, value, ['kohShare']);
   const percent = readPercent(`${path}.kohShare`, kohShare);
   return mixed(percent.div(100), frozen({ kohShare: frozen({ percent }) }));

@@ -1,5 +1,5 @@
 import { molarMass } from '../chemistry/index.js';
-import { expandedCharges, readFat, type Fat, type SingleFat } from '../fats/index.js';
+import { expandedCharges, isAllAcid, readFat, type Fat, type SingleFat } from '../fats/index.js';
 import { frozen, ONE, readShape, readWord, refuse, ZERO, type Decimal, type Remark } from '../numbers/index.js';
 import {
   mapEnds,
@@ -84,19 +84,17 @@ export function readCorrector(path: string, value: unknown): ReadCorrector {
       expandedCharges([{ fat, grams }])
         .map((part) => fatChanges(part.fat, part.grams, cation))
         .reduce(together, {}),
-    notes: parts.every((part) => isAllAcid(part.fat)) ? [] : [SLOW_FAT],
+    notes: parts.every((part) => isAllAcid(part.fat.kind)) ? [] : [SLOW_FAT],
     basis: fat.basis,
     given: frozen({ fat }),
   };
 }
 
-const isAllAcid = ({ kind }: SingleFat): boolean => kind === 'free-fatty-acid' || kind === 'rosin';
-
 /** A fat that becomes soap whole: its free acid with water, its esters with glycerol. */
 function fatChanges(fat: SingleFat, grams: Decimal, cation: Cation): Changes {
   const perMol = molarMass('KOH').times(1000);
   const mol = grams.times(fat.saponificationValue.likely.mgKohPerG).div(perMol);
-  const acid = isAllAcid(fat) ? mol : grams.times(fat.acidValue.mgKohPerG).div(perMol);
+  const acid = isAllAcid(fat.kind) ? mol : grams.times(fat.acidValue.mgKohPerG).div(perMol);
   const glycerol = mol.minus(acid).div(3).times(molarMass('C3H8O3'));
   const unsaponifiable = grams.times(fat.unsaponifiable.likely.percent).div(100);
   const moisture = grams.times(fat.moisture.likely.percent).div(100);

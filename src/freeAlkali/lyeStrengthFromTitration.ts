@@ -1,4 +1,4 @@
-import { alkaliCautions, hydroxideMolarMass, type Alkali } from '../lye/index.js';
+import { ALKALIS, alkaliCautions, hydroxideMolarMass, type Alkali } from '../lye/index.js';
 import { frozen, readShape, readWord, type Remark, type Steps } from '../numbers/index.js';
 import type { Estimate, Fraction, Mass, VolumeInput } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
@@ -81,7 +81,7 @@ export function lyeStrengthFromTitrationSteps(
   steps?: Steps,
 ): LyeStrengthFromTitrationResult {
   const fields = readShape('input', input, [...TITRATION_KEYS, 'alkali']);
-  const alkali = readWord('alkali', fields['alkali'], ['naoh', 'koh']);
+  const alkali = readWord('alkali', fields['alkali'], ALKALIS);
   const titration = readTitration(fields, { sampled: 'alkali', way: 'direct' });
   const found = titrated(titration, steps);
   const words = ['strength', 'x·M/10', 'percent'] as const;

@@ -115,7 +115,7 @@ export function readValueUncertainty(path: string, value: unknown): Decimal {
   return readMeasuredValue(path, value, SOME);
 }
 
-/** Reads two measurements with heat between them. */
+/** Reads the time of heat that lies between two measurements. */
 export function readApart(path: string, value: unknown): Time {
   return frozen({ minutes: readTime(`${path}.apart`, value) });
 }

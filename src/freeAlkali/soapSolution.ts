@@ -1,5 +1,5 @@
 import { molarMass } from '../chemistry/index.js';
-import { Decimal, frozen, knotsFrom, monotoneCubic, ONE, refuse, type Fields } from '../numbers/index.js';
+import { Decimal, fieldPath, frozen, knotsFrom, monotoneCubic, ONE, refuse, type Fields } from '../numbers/index.js';
 import {
   mapEnds,
   readMass,
@@ -57,18 +57,17 @@ export const SOLUTION_KEYS = ['soap', 'solution', 'soapContent'] as const;
 
 /** Reads a solution of soap, 1 to 100 g of soap to a litre. */
 export function readSoapSolution(path: string, { soap, solution, soapContent }: Fields): SoapSolution {
-  const at = (key: string): string => (path === '' ? key : `${path}.${key}`);
-  const grams = readMass(at('soap'), soap, { above: 0 });
-  const millilitres = readVolume(at('solution'), solution, { above: 0 });
+  const grams = readMass(fieldPath(path, 'soap'), soap, { above: 0 });
+  const millilitres = readVolume(fieldPath(path, 'solution'), solution, { above: 0 });
   const usual = { low: { percent: usualSoapContent.low }, high: { percent: usualSoapContent.high } };
-  const content = readRanged(at('soapContent'), soapContent ?? usual, (here, part) =>
+  const content = readRanged(fieldPath(path, 'soapContent'), soapContent ?? usual, (here, part) =>
     readPercent(here, part, { above: 0, min: 1, max: 100 }),
   );
   const gramsPerLitre = grams.times(1000).div(millilitres);
   if (gramsPerLitre.lt(1) || gramsPerLitre.gt(100)) {
     refuse(
       'outside-table',
-      at('solution'),
+      fieldPath(path, 'solution'),
       '1 to 100 g of soap to a litre',
       `${gramsPerLitre.toPrecision(4)} g to a litre`,
     );

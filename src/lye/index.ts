@@ -45,7 +45,7 @@ export {
   type DilutedLyeResult,
   type GivenDilutedAmount,
 } from './dilutedLye.js';
-export { lyeHeatCapacity } from './heatOfDissolving.js';
+export { lyeHeatCapacity } from './lyeHeats.js';
 export {
   hydroxideFromOxideGrade,
   hydroxideFromOxideGradeSteps,

@@ -35,7 +35,7 @@ import {
   naohBoilingPoint,
   naohHeatAt,
   warmingOf,
-} from './heatOfDissolving.js';
+} from './lyeHeats.js';
 
 /** Input of {@link lyeTemperatureFromDissolving}. */
 export interface LyeTemperatureFromDissolvingInput {

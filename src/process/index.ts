@@ -29,7 +29,7 @@ export {
   type PotHeatFromReactionInput,
   type PotHeatFromReactionResult,
 } from './potHeatFromReaction.js';
-export type { ReactingHeatGiven, ReactingHeatInput } from './reactingHeat.js';
+export { readStart, type ReactingHeatGiven, type ReactingHeatInput } from './reactingHeat.js';
 export { stagedLye, stagedLyeSteps, type LyePortion, type StagedLyeInput, type StagedLyeResult } from './stagedLye.js';
 export type { TemperatureReading, TemperatureReadingGiven } from './readings.js';
 export type { StageVerdict } from './stageWindows.js';

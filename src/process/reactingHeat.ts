@@ -82,11 +82,7 @@ const LIQUID: Limits = { min: 0, max: 100 };
 export function readReactingHeat(fields: Fields, steps?: Steps): ReactingHeat {
   const soap = readReactingPot('', { fats: fields['fats'], lye: fields['lye'], water: fields['water'] }, steps);
   const additions = readAdditions('additions', fields['additions'] ?? []).map(({ given }) => given);
-  const starts = readShape('start', fields['start'], ['pot', 'lye']);
-  const start = {
-    pot: readTemperature('start.pot', starts['pot'], LIQUID),
-    lye: readTemperature('start.lye', starts['lye'], LIQUID),
-  };
+  const start = readStart('start', fields['start']);
   const after = potOf(soap, additions);
   const fatGrams = soap.given.fats.reduce((sum, { mass }) => sum.plus(mass.g), ZERO);
   return {
@@ -103,13 +99,17 @@ export function readReactingHeat(fields: Fields, steps?: Steps): ReactingHeat {
       after: heatCapacityOf(after),
     },
     lyeGrams: soap.charge.minus(fatGrams),
-    start,
-    given: frozen({
-      ...soap.given,
-      additions: frozen(additions),
-      start: frozen({ pot: frozen({ celsius: start.pot }), lye: frozen({ celsius: start.lye }) }),
-    }),
+    start: { pot: start.pot.celsius, lye: start.lye.celsius },
+    given: frozen({ ...soap.given, additions: frozen(additions), start }),
   };
+}
+
+/** Reads the temperatures of pot and lye when they meet. */
+export function readStart(path: string, value: unknown): ReactingHeatGiven['start'] {
+  const { pot, lye } = readShape(path, value, ['pot', 'lye']);
+  const read = (key: string, temperature: unknown): Temperature =>
+    frozen({ celsius: readTemperature(`${path}.${key}`, temperature, LIQUID) });
+  return frozen({ pot: read('pot', pot), lye: read('lye', lye) });
 }
 
 /** The pot when all has reacted. */

@@ -1,6 +1,6 @@
 import { Decimal, frozen, noted, readShape, refuse, toStep, ZERO, type Remark, type Steps } from '../numbers/index.js';
 import {
-  readMass,
+  readOptionalMass,
   readTemperature,
   splitToStep,
   type Estimate,
@@ -111,8 +111,7 @@ export function stagedLyeSteps(input: StagedLyeInput, steps?: Steps): StagedLyeR
     min: 0,
     max: 100,
   });
-  const scaleStep =
-    fields['scaleStep'] === undefined ? undefined : readMass('scaleStep', fields['scaleStep'], { above: 0 });
+  const scaleStep = readOptionalMass('scaleStep', fields['scaleStep'], { above: 0 });
   if (pot.start.pot.gte(ceiling)) {
     refuse(
       'infeasible',

@@ -4,10 +4,10 @@ import { readNumberFormat, type NumberFormat } from './numberFormat.js';
 import { readBatch, type PlannedBatch } from './readBatch.js';
 import { evidence } from './sheet/evidence.js';
 import { cautionsAt } from './sheet/placedCautions.js';
-import { sheetOf } from './sheet/sheetBatch.js';
+import { sheetOf } from './sheet/sheet.js';
 import { sheetWriter, type SheetUnits } from './sheet/sheetWriter.js';
 import { targets } from './sheet/targets.js';
-import { tests } from './sheet/tests.js';
+import { readings } from './sheet/readings.js';
 import { weighOut } from './sheet/weighOut.js';
 import { work } from './sheet/work.js';
 
@@ -67,6 +67,6 @@ export function batchSheetOf(batch: PlannedBatch, options: BatchSheetOptions = {
     'Batch no. ____________ · Date ____________ · Made by ____________',
     '',
     ...(urgent.length === 0 ? [] : [...urgent.map((text) => `> ${text}`), '']),
-    ...[weighOut, work, targets, tests, evidence].flatMap((part) => [...part(sheet), '']),
+    ...[weighOut, work, targets, readings, evidence].flatMap((part) => [...part(sheet), '']),
   ].join('\n');
 }

@@ -1,5 +1,5 @@
 import { planBatchSteps } from '../batch/planBatch.js';
-import { baseFromTargetSteps } from '../clarity/index.js';
+import { baseFromTargetSteps } from '../base/index.js';
 import { placeAmongPublishedSteps } from '../clarity/index.js';
 import {
   batchVolumeOfSteps,

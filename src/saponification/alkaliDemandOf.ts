@@ -1,15 +1,10 @@
-import { readFatCharges, type ChargedFatInput, type Fat, type FatCharge } from '../fats/index.js';
-import { hydroxideMolarMass, type LyeCharge } from '../lye/index.js';
+import { notesOfFats, readFatCharges, type ChargedFatInput } from '../fats/index.js';
+import { hydroxideMolarMass } from '../lye/index.js';
 import { frozen, type Remark, type Steps } from '../numbers/index.js';
 import { mapEnds, type Amount, type Estimate, type Mass } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
+import { basisOfFats, givenFats, type ChargedFat } from './assumptions.js';
 import { demandOf } from './demand.js';
-
-/** A fat and its mass, in a result. */
-export interface ChargedFat {
-  readonly fat: Fat;
-  readonly mass: Mass;
-}
 
 /** Result of {@link alkaliDemandOf}. */
 export interface AlkaliDemand {
@@ -28,35 +23,6 @@ export interface AlkaliDemand {
   readonly basis: readonly SourceId[];
   /** Edition of the figures. */
   readonly edition: string;
-}
-
-/** Fats as they stand in `given`. */
-export function givenFats(charges: readonly FatCharge[]): readonly ChargedFat[] {
-  return frozen(charges.map(({ fat, grams }) => frozen({ fat, mass: frozen({ g: grams }) })));
-}
-
-/** The publications behind the fats of a charge, each once. */
-export function basisOfFats(charges: readonly FatCharge[]): readonly SourceId[] {
-  const basis = new Set<SourceId>(['iupac-2021']);
-  for (const { fat } of charges) for (const id of fat.basis) basis.add(id);
-  return [...basis];
-}
-
-const STRENGTH_AS_EXACT: Remark = /* @__PURE__ */ frozen({
-  code: 'strength-taken-as-exact',
-  text: 'A single figure for the strength or assay of an alkali is taken as exact. Give what it may be as a range, and superfat and free caustic follow.',
-});
-
-/** What was assumed of each alkali. */
-export function notesOfLye(lye: readonly LyeCharge[]): readonly Remark[] {
-  return lye.some(({ source: { hydroxide } }) => hydroxide.low.eq(hydroxide.high)) ? [STRENGTH_AS_EXACT] : [];
-}
-
-/** What was assumed of each fat, under its name. */
-export function notesOfFats(charges: readonly FatCharge[]): readonly Remark[] {
-  return charges.flatMap(({ fat }) =>
-    fat.notes.map(({ code, text }) => frozen({ code, text: `${fat.name}: ${text}` })),
-  );
 }
 
 /**

@@ -1,5 +1,5 @@
 import { molarMass } from '../chemistry/index.js';
-import { expandedCharges, type FatCharge, type SingleFat } from '../fats/index.js';
+import { expandedCharges, isAllAcid, type FatCharge, type SingleFat } from '../fats/index.js';
 import { frozen, noted, ONE, ZERO, type Decimal, type Steps } from '../numbers/index.js';
 import { mapEnds, type Estimate } from '../quantities/index.js';
 
@@ -13,13 +13,11 @@ export interface Demand {
   readonly esterGrams: Decimal;
 }
 
-const isAllAcid = ({ kind }: SingleFat): boolean => kind === 'free-fatty-acid' || kind === 'rosin';
-
 /** What one fat asks: mg KOH for all of it, `m·SV`, and for its free acid, `m·AV`; its esters, `m·(1 − AV/SV)`. */
 function demandOfOne({ fat, grams }: FatCharge<SingleFat>, end: keyof Estimate<unknown>): Demand {
   const value = fat.saponificationValue[end].mgKohPerG;
   const hydroxide = grams.times(value);
-  if (isAllAcid(fat)) return { hydroxide, acid: hydroxide, esterGrams: ZERO };
+  if (isAllAcid(fat.kind)) return { hydroxide, acid: hydroxide, esterGrams: ZERO };
   const acidValue = fat.acidValue.mgKohPerG;
   if (acidValue.isZero()) return { hydroxide, acid: ZERO, esterGrams: grams };
   return { hydroxide, acid: grams.times(acidValue), esterGrams: grams.times(ONE.minus(acidValue.div(value))) };

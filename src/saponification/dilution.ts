@@ -1,3 +1,4 @@
+import { STRENGTH } from '../lye/index.js';
 import { Decimal, frozen, readNumber, readShape, refuse, refuseKey, ZERO, type Numeric } from '../numbers/index.js';
 import {
   readMass,
@@ -60,7 +61,7 @@ export function readDilution(path: string, value: unknown): GivenDilution {
   const field = fields[way];
   switch (way) {
     case 'strength':
-      return frozen({ strength: frozen({ percent: readPercent(at, field, { above: 0, max: 75 }) }) });
+      return frozen({ strength: frozen({ percent: readPercent(at, field, STRENGTH) }) });
     case 'waterPerAlkali':
       return frozen({ waterPerAlkali: readNumber(at, field, { min: 0, max: 100 }) });
     case 'waterPerFat':

@@ -119,3 +119,19 @@ export function fatSumsAt(charges: readonly FatCharge<SingleFat>[], place: Place
   }
   return { free, triglyceride, wax, waxAlcohol, unsaponifiable, moisture };
 }
+
+/** Acid that has become soap, mol or grams: of the free acid, and of all esters, what each has been taken of. */
+export function acidOfSoap(
+  { free, triglyceride, wax }: FatSums,
+  of: keyof AcidSum,
+  acidTaken: Decimal,
+  estersSplit: Decimal,
+): Decimal {
+  return free[of].times(acidTaken).plus(triglyceride[of].plus(wax[of]).times(estersSplit));
+}
+
+/** Grams of triglycerides and waxes before any is split: a triglyceride is acids and glyceryl. */
+export function esterMass({ triglyceride, wax, waxAlcohol }: FatSums): Decimal {
+  const triglycerideGrams = triglyceride.grams.plus(triglyceride.mol.times(glycerylResidueMass()).div(3));
+  return triglycerideGrams.plus(wax.grams.plus(waxAlcohol).minus(wax.mol.times(molarMass('H2O'))));
+}

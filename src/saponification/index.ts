@@ -1,11 +1,6 @@
-export {
-  alkaliDemandOf,
-  alkaliDemandOfSteps,
-  givenFats,
-  type AlkaliDemand,
-  type ChargedFat,
-} from './alkaliDemandOf.js';
-export { fatSumsAt, type FatSums } from './fatSums.js';
+export { alkaliDemandOf, alkaliDemandOfSteps, type AlkaliDemand } from './alkaliDemandOf.js';
+export { givenFats, type ChargedFat } from './assumptions.js';
+export { acidOfSoap, esterMass, fatSumsAt, type FatSums } from './fatSums.js';
 export { lyeSumsAt } from './lyeSums.js';
 export type {
   AlkaliChoice,
@@ -31,7 +26,8 @@ export {
 export { extremesOf } from './extremes.js';
 export { valueAt, type Dimension, type Place } from './place.js';
 export { potCautions } from './potCautions.js';
-export { readReactingPot, type GivenPot, type ReactingPot } from './reactingPot.js';
+export { readReactingPot, type ReactingPot } from './reactingPot.js';
+export type { GivenPot } from './readCharge.js';
 export { readTarget, type GivenTarget, type LyeTarget } from './target.js';
 export type { Product, Products } from './reaction.js';
 export { soapFromLye, soapFromLyeSteps, type SoapFromLyeInput, type SoapFromLyeResult } from './soapFromLye.js';

@@ -1,4 +1,4 @@
-import { gramsOf, readFatCharges, type ChargedFatInput } from '../fats/index.js';
+import { gramsOf, notesOfFats, readFatCharges, type ChargedFatInput } from '../fats/index.js';
 import { hydroxideMolarMass, type Alkali } from '../lye/index.js';
 import { Decimal, frozen, readShape, type Remark, type Steps } from '../numbers/index.js';
 import {
@@ -11,7 +11,6 @@ import {
   type MassInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { basisOfFats, givenFats, notesOfFats, notesOfLye, type ChargedFat } from './alkaliDemandOf.js';
 import {
   readAlkaliChoice,
   type AlkaliChoice,
@@ -19,6 +18,7 @@ import {
   type Exact,
   type GivenAlkali,
 } from './alkaliChoice.js';
+import { basisOfFats, givenFats, notesOfLye, type ChargedFat } from './assumptions.js';
 import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
 import { batchOf, type BatchMass } from './batch.js';
 import { demandOf, type Demand } from './demand.js';

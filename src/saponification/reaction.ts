@@ -1,7 +1,7 @@
-import { glycerylResidueMass, molarMass } from '../chemistry/index.js';
+import { molarMass } from '../chemistry/index.js';
 import { carbonateMolarMass, hydroxideMolarMass } from '../lye/index.js';
 import { Decimal, ONE, ZERO } from '../numbers/index.js';
-import type { FatSums } from './fatSums.js';
+import { acidOfSoap, esterMass, type FatSums } from './fatSums.js';
 import type { LyeSums } from './lyeSums.js';
 
 /** What a reaction leaves, in grams; together with the gas that left it weighs what was charged. */
@@ -48,10 +48,8 @@ const shareOf = (part: Decimal, other: Decimal): Decimal => (part.isZero() ? ZER
  * potassium keep the proportion charged, in soap and in free caustic (a convention). A wax leaves its alcohol
  * unsaponifiable.
  */
-export function reaction(
-  { free, triglyceride, wax, waxAlcohol, unsaponifiable, moisture }: FatSums,
-  lye: LyeSums,
-): Products {
+export function reaction(fats: FatSums, lye: LyeSums): Products {
+  const { free, triglyceride, wax, waxAlcohol, unsaponifiable, moisture } = fats;
   const hydroxide = lye.naoh.hydroxide.plus(lye.koh.hydroxide);
   const carbonate = lye.naoh.carbonate.plus(lye.koh.carbonate);
   const esters = triglyceride.mol.plus(wax.mol);
@@ -68,13 +66,10 @@ export function reaction(
   const sodium = byHydroxide.times(sodiumShare).plus(byCarbonate.times(sodiumCarbonateShare));
   const soapMol = byHydroxide.plus(byCarbonate);
   const potassium = soapMol.minus(sodium);
-  const soapAcid = free.grams.times(acidTaken).plus(triglyceride.grams.plus(wax.grams).times(extent));
-  const meanAcid = soapMol.isZero() ? ZERO : soapAcid.div(soapMol);
+  const meanAcid = soapMol.isZero() ? ZERO : acidOfSoap(fats, 'grams', acidTaken, extent).div(soapMol);
   const soapGrams = (mol: Decimal, metal: string): Decimal =>
     mol.times(meanAcid.plus(molarMass(metal)).minus(molarMass('H')));
 
-  const waxGrams = wax.grams.plus(waxAlcohol).minus(wax.mol.times(molarMass('H2O')));
-  const triglycerideGrams = triglyceride.grams.plus(triglyceride.mol.times(glycerylResidueMass()).div(3));
   const freeCaustic = Decimal.max(excess, ZERO);
   const carbonateLeft = carbonate.minus(byCarbonate.div(2));
 
@@ -87,7 +82,7 @@ export function reaction(
       soapPotassium: soapGrams(potassium, 'K'),
       glycerol: triglyceride.mol.times(extent).times(molarMass('C3H8O3')).div(3),
       water: lye.water.plus(moisture).plus(neutralised.plus(byCarbonate.div(2)).times(molarMass('H2O'))),
-      freeFat: triglycerideGrams.plus(waxGrams).times(ONE.minus(extent)),
+      freeFat: esterMass(fats).times(ONE.minus(extent)),
       freeAcid: free.grams.times(ONE.minus(acidTaken)),
       freeNaoh: freeCaustic.times(sodiumShare).times(hydroxideMolarMass('naoh')),
       freeKoh: freeCaustic.times(ONE.minus(sodiumShare)).times(hydroxideMolarMass('koh')),

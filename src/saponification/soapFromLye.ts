@@ -7,7 +7,8 @@ import type { Balance } from './balance.js';
 import { extremesOf } from './extremes.js';
 import { potCautions } from './potCautions.js';
 import { PRODUCTS, type Product } from './reaction.js';
-import { readReactingPot, type GivenPot } from './reactingPot.js';
+import { readReactingPot } from './reactingPot.js';
+import type { GivenPot } from './readCharge.js';
 
 /** Input of {@link soapFromLye}. */
 export interface SoapFromLyeInput {
@@ -29,7 +30,7 @@ export interface SoapFromLyeResult extends Balance {
    * left; unsaponifiable matter with the alcohols of waxes; the rest of solid soda; and carbon dioxide, which leaves.
    */
   readonly products: Readonly<Record<Product, Estimate<Mass>>>;
-  /** Sodium soap, and its moles. */
+  /** Moles of soap, by its metal. */
   readonly soap: { readonly sodium: Estimate<Amount>; readonly potassium: Estimate<Amount> };
   /** Extent to which the esters are split. */
   readonly extent: Estimate<Fraction>;

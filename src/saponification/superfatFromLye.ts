@@ -1,6 +1,6 @@
-import { gramsOf, readFatCharges, type ChargedFatInput } from '../fats/index.js';
-import { givenCharge, readLyeCharge, type LyeChargeGiven, type LyeChargeInput } from '../lye/index.js';
-import { frozen, readList, readShape, refuse, ZERO, type Remark, type Steps } from '../numbers/index.js';
+import type { ChargedFatInput } from '../fats/index.js';
+import type { LyeChargeGiven, LyeChargeInput } from '../lye/index.js';
+import { frozen, readShape, type Remark, type Steps } from '../numbers/index.js';
 import {
   mapEnds,
   readOptionalMass,
@@ -10,11 +10,12 @@ import {
   type MassInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { basisOfFats, givenFats, notesOfFats, notesOfLye, type ChargedFat } from './alkaliDemandOf.js';
+import type { ChargedFat } from './assumptions.js';
 import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
 import { batchOf, type BatchMass } from './batch.js';
 import { demandOf } from './demand.js';
 import { potCautions } from './potCautions.js';
+import { readCharge } from './readCharge.js';
 
 /** Input of {@link superfatFromLye}. */
 export interface SuperfatFromLyeInput {
@@ -81,29 +82,19 @@ export function superfatFromLye(input: SuperfatFromLyeInput): SuperfatFromLyeRes
 /** The kernel, with room for the working. */
 export function superfatFromLyeSteps(input: SuperfatFromLyeInput, steps?: Steps): SuperfatFromLyeResult {
   const fields = readShape('input', input, ['fats', 'lye', 'water', 'batchMass']);
-  const charges = readFatCharges('fats', fields['fats']);
-  const lye = readList('lye', fields['lye']).map((entry, at) => readLyeCharge(`lye[${String(at)}]`, entry));
-  if (lye.every(({ grams }) => grams.isZero())) refuse('out-of-range', 'lye', 'more than 0 g of alkali', '0 g');
-  const water = readOptionalMass('water', fields['water']) ?? ZERO;
-  const fatGrams = gramsOf(charges);
-  const charged = lye.reduce((sum, { grams }) => sum.plus(grams), fatGrams.plus(water));
-  const batch = batchOf(readOptionalMass('batchMass', fields['batchMass'], { min: fatGrams }), charged);
-  const demand = demandOf(charges, steps);
+  const { fats, lye, fatGrams, charge, given, notes, basis } = readCharge('', fields);
+  const batch = batchOf(readOptionalMass('batchMass', fields['batchMass'], { min: fatGrams }), charge);
+  const demand = demandOf(fats, steps);
   const balance = balanceOf(demand, hydroxideCharged(lye), fatGrams, batch.mass.g, steps);
   return frozen({
     by: 'superfatFromLye',
-    given: frozen({
-      fats: givenFats(charges),
-      lye: frozen(lye.map(givenCharge)),
-      water: frozen({ g: water }),
-      ...(batch.is === 'as-stated' ? { batchMass: batch.mass } : {}),
-    }),
+    given: frozen({ ...given, ...(batch.is === 'as-stated' ? { batchMass: batch.mass } : {}) }),
     ...balance,
     demand: mapEnds(demand, ({ hydroxide }) => frozen({ mol: hydroxide })),
     batch,
-    notes: frozen([...notesOfFats(charges), ...notesOfLye(lye)]),
-    cautions: potCautions(charges, lye, balance),
-    basis: frozen<readonly SourceId[]>([...basisOfFats(charges), 'ghs-naoh']),
+    notes,
+    cautions: potCautions(fats, lye, balance),
+    basis,
     edition: EDITION,
   });
 }

@@ -68,6 +68,6 @@ function pureGrams(lye: readonly LyeCharge[], end: keyof Estimate<unknown>): Dec
 }
 
 /** True hydroxide, share of the whole lye by mass. */
-export function strengthOf({ lye, grams }: WeighedLye): Estimate<Fraction> {
+export function strengthOf({ lye, grams }: Pick<WeighedLye, 'lye' | 'grams'>): Estimate<Fraction> {
   return atAssays(lye, (end) => frozen({ percent: pureGrams(lye, end).times(100).div(grams) }));
 }

@@ -6,6 +6,7 @@ import fc from 'fast-check';
 import { toJson } from 'laurate';
 import { auditRecipe, type AuditRecipeResult } from 'laurate/audit';
 import { describe, expect, it } from 'vitest';
+import { anything } from '../laws/anything.js';
 import { textOf } from '../laws/exact.js';
 import { placesIn, replaced } from '../laws/places.js';
 import { fats as own, full, whole } from './recipes.js';
@@ -46,17 +47,6 @@ const edges: readonly unknown[] = [
 ]; // prettier-ignore
 
 describe('of anything', () => {
-  const anything = fc.anything({
-    withBigInt: true,
-    withDate: true,
-    withMap: true,
-    withNullPrototype: true,
-    withObjectString: true,
-    withSet: true,
-    withSparseArray: true,
-    withTypedArray: true,
-  });
-
   it('at all', () => {
     fc.assert(
       fc.property(anything, anything, (value, options) => {

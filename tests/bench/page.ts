@@ -5,7 +5,8 @@ import { improvements } from './improvements.js';
 import type { Kept, Stream } from './memory.js';
 import type { ImportProfile, Profile } from './profile.js';
 import type { Size } from './sizes.js';
-import { comparison, short, table, verdict, withQuartiles } from './table.js';
+import { comparison, short, verdict, withQuartiles } from './table.js';
+import { table } from '../pages.js';
 import type { MeasuredVerdicts } from './verdicts.js';
 
 /** What was measured; each list begins with the library. */

@@ -1,4 +1,5 @@
 /** Measurements as Markdown. */
+import { table } from '../pages.js';
 import { ratioOf, spreadOf, type Rounds, type Spread } from './harness.js';
 
 /** Three figures that count, without an exponent: `0.0312`, `1.83`, `215`. */
@@ -10,12 +11,6 @@ export function short(value: number): string {
 /** A median with its quartiles. */
 export function withQuartiles({ low, middle, high }: Spread): string {
   return `${short(middle)} (${short(low)} to ${short(high)})`;
-}
-
-/** A Markdown table. */
-export function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
-  const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
-  return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
 }
 
 /** Times of several ways of one job, and how many times each the first one takes. */

@@ -11,7 +11,7 @@ import {
   type MadeSoap,
 } from 'laurate';
 import { describe, expect, it } from 'vitest';
-import { Exact, textOf, throughJson } from '../laws/exact.js';
+import { codes, Exact, textOf, throughJson } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
 // A mole of tristearin, 891.501 g, and soda for it: 3 C18H35NaO2 of 306.466, C3H8O3 92.094, nothing else but water.
@@ -37,7 +37,6 @@ const grams = ({ components }: Composition, end: 'low' | 'likely' | 'high' = 'li
       .map(([name, { mass }]) => [name, mass[end].g.toFixed(6)] as const)
       .filter(([, g]) => !/^-?0\.0+$/.test(g)),
   );
-const codes = (remarks: readonly { readonly code: string }[]): string[] => remarks.map(({ code }) => code);
 
 describe('compositionFrom: worked by hand', () => {
   it('adds up what the reaction makes and what is weighed in, each with its own water', () => {

@@ -1,6 +1,7 @@
 /** The guide of all cautions, written from the code that says them. */
 import type { Remark } from 'laurate';
 import { alkaliCautions } from '../../src/lye/cautions.js';
+import { table } from '../pages.js';
 
 /** Every module of cautions with the heading its own stand under; the always-on ones stand before them all. */
 const HEADINGS: Readonly<Record<string, string>> = {
@@ -38,9 +39,10 @@ const always = alkaliCautions();
 /** Every caution the library can say. */
 export const allCautions: readonly Remark[] = [...always, ...groups.flatMap(({ cautions }) => cautions)];
 
-const table = (cautions: readonly Remark[]): string =>
-  ['| code | what it says |', '| --- | --- |', ...cautions.map(({ code, text }) => `| \`${code}\` | ${text} |`)].join(
-    '\n',
+const tableOf = (cautions: readonly Remark[]): string =>
+  table(
+    ['code', 'what it says'],
+    cautions.map(({ code, text }) => [`\`${code}\``, text]),
   );
 
 export const cautionsPage = `---
@@ -73,7 +75,7 @@ This page is written from the code by \`npx vitest -u tests/docs\`, and the test
 
 ## Whenever alkali is handled
 
-${table(always)}
+${tableOf(always)}
 
-${groups.map(({ heading, cautions }) => `## ${heading}\n\n${table(cautions)}`).join('\n\n')}
+${groups.map(({ heading, cautions }) => `## ${heading}\n\n${tableOf(cautions)}`).join('\n\n')}
 `;

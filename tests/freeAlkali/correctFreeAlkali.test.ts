@@ -11,7 +11,7 @@ import {
 import { describe, expect, it } from 'vitest';
 import { contentAfter, doseFor } from '../../src/freeAlkali/dose.js';
 import { Decimal } from '../../src/numbers/index.js';
-import { deviation, Exact, NAOH } from '../laws/exact.js';
+import { codes, deviation, Exact, NAOH } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 import { gaussian } from './gaussian.js';
 
@@ -24,7 +24,6 @@ const settled = (measured: ReturnType<typeof found>) => ({
   measured,
   reactionComplete: { earlier: measured, apart: { hours: 1 } },
 });
-const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 const changed = (r: CorrectFreeAlkaliResult) =>
   Object.fromEntries(r.changes.map(({ component, mass }) => [component, mass.g]));
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { acidValueFromTitration, correctSuperfat, type CorrectSuperfatInput } from 'laurate';
 import { describe, expect, it } from 'vitest';
-import { deviation, Exact, KOH, NAOH } from '../laws/exact.js';
+import { codes, deviation, Exact, KOH, NAOH } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
 // a test has some uncertainty; the least that is read holds a dose back in its twelfth figure
@@ -14,7 +14,6 @@ const fat = (mgKohPerG: string | number) => ({
   standardUncertainty: { mgKohPerG: '1e-12' },
 });
 const settled = <M>(measured: M) => ({ measured, reactionComplete: { earlier: measured, apart: { hours: 1 } } });
-const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 const once = {
   batch: { g: 1000 },
   measured: acid('5.6105'),

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { freeCausticAlkaliFromTitration, type FreeCausticAlkaliFromTitrationInput } from 'laurate';
 import { workingOf } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
-import { deviation, Exact, NAOH } from '../laws/exact.js';
+import { codes, deviation, Exact, NAOH } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
 const titrant = { eqPerL: '0.1' } as const;
@@ -15,7 +15,6 @@ const exact = {
   titrant: { percent: 0 },
   sampling: { percent: 0 },
 } as const;
-const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 
 describe('freeCausticAlkaliFromTitration: worked by hand', () => {
   it('2.40 mL of 0.1 N on 10 g: 0.24 mmol, 0.096 %', () => {

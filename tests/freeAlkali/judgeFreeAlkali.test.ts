@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { freeAlkaliLimits, freeCausticAlkaliFromTitration, judgeFreeAlkali, sources, valueIn } from 'laurate';
 import { describe, expect, it } from 'vitest';
+import { codes } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
 const measured = (percentNaoh: string, uncertainty: string) => ({
   freeCausticAlkali: { percentNaoh },
   standardUncertainty: { percentNaoh: uncertainty },
 });
-const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 const limit = { percentNaoh: '0.05' } as const;
 
 describe('judgeFreeAlkali: worked by hand', () => {

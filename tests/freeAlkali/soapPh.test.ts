@@ -4,13 +4,13 @@ import { freeAlkaliBehindPh, soapSolutionPhFrom, type FreeAlkaliBehindPhInput } 
 import { describe, expect, it } from 'vitest';
 import { activityCoefficient, pKwAt } from '../../src/freeAlkali/soapSolution.js';
 import { Decimal } from '../../src/numbers/index.js';
+import { codes } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
 const solution = { soap: { g: 1 }, solution: { mL: 100 } } as const;
 const at25 = { temperature: { celsius: 25 } } as const;
 const behind = (pH: number | string, change: Partial<FreeAlkaliBehindPhInput> = {}) =>
   freeAlkaliBehindPh({ reading: { pH }, error: { pH: 0 }, on: solution, ...at25, ...change });
-const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 
 describe('soapSolutionPhFrom: worked by hand', () => {
   it('sodium laurate of 0.045 mol/L at pKa 8.5, potassium stearate of 0.031 at pKa 4.8', () => {

@@ -6,7 +6,7 @@ import {
   type SoapStateFromTestInput,
 } from 'laurate';
 import { describe, expect, it } from 'vitest';
-import { deviation, Exact, NAOH } from '../laws/exact.js';
+import { codes, deviation, Exact, NAOH } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
 const oil = fatFromCertificate({ name: 'oil', kind: 'triglyceride', saponificationValue: { low: { mgKohPerG: 250 }, high: { mgKohPerG: 260 } } }); // prettier-ignore
@@ -21,7 +21,6 @@ const base = {
   batchMass: { kg: 2 },
   measured: found('0.5'),
 } as const satisfies SoapStateFromTestInput;
-const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 
 describe('soapStateFromTest: worked by hand', () => {
   it('the extent lies between (A − f)/D(high) and (A − f)/D(low)', () => {

@@ -28,3 +28,6 @@ export const textOf = (result: unknown): string => JSON.stringify(toJson(result)
 
 /** What a program gets that stored a result and read it again. */
 export const throughJson = (result: unknown): unknown => JSON.parse(JSON.stringify(result));
+
+/** What notes or cautions say, by code. */
+export const codes = (remarks: readonly { readonly code: string }[]): string[] => remarks.map(({ code }) => code);

@@ -6,6 +6,7 @@
 import fc from 'fast-check';
 import { isCalculationError, toJson } from 'laurate';
 import { describe, expect, it } from 'vitest';
+import { anything } from './anything.js';
 import { textOf } from './exact.js';
 import { examples, type Example } from './examples.js';
 import { placesIn, replaced } from './places.js';
@@ -23,16 +24,6 @@ function fault(run: Example['run'], args: readonly unknown[]): string | undefine
   return undefined;
 }
 
-const anything = fc.anything({
-  withBigInt: true,
-  withDate: true,
-  withMap: true,
-  withNullPrototype: true,
-  withObjectString: true,
-  withSet: true,
-  withSparseArray: true,
-  withTypedArray: true,
-});
 /** Near misses reach further in than anything at random. */
 const nearMiss = fc.oneof(
   anything,

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { checkTemperatures, type StageTemperatures, type TemperatureReading, type WorkStage } from 'laurate';
 import { workingOf } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
-import { deviation, textOf } from '../laws/exact.js';
+import { codes, deviation, textOf } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
 /** Readings of one stage: minutes (none where undefined) and °C. */
@@ -22,7 +22,6 @@ const only = (readings: readonly TemperatureReading[]): StageTemperatures => {
   if (stage === undefined) throw new Error('no stage was told');
   return stage;
 };
-const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 
 describe('checkTemperatures: the span of a log', () => {
   it('runs from the first time to the last, also where the first two readings are of one time', () => {

@@ -9,7 +9,7 @@ import {
 } from 'laurate';
 import { workingOf } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
-import { deviation } from '../laws/exact.js';
+import { codes, deviation } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
 const exact = fatFromCertificate({
@@ -27,7 +27,6 @@ const pot = (additions: readonly AdditionInput[] = [], times = 1) =>
   });
 const warmed = (from: number, to: number, additions: readonly AdditionInput[] = [], times = 1) =>
   heatOfWarming({ composition: pot(additions, times), from: { celsius: from }, to: { celsius: to } });
-const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 
 describe('heatOfWarming: worked by hand', () => {
   it('soap, glycerol and water', () => {

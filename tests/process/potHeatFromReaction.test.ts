@@ -9,10 +9,9 @@ import {
 } from 'laurate';
 import { workingOf } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
-import { deviation } from '../laws/exact.js';
+import { codes, deviation } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
-const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 const ends = ({ low, likely, high }: Estimate<Quantity>, digits: number): string[] =>
   [low, likely, high].map((quantity) => Number(Object.values(quantity)[0]).toFixed(digits));
 

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { fat, fatFromCertificate, potHeatFromReaction, stagedLye, type StagedLyeInput } from 'laurate';
 import { workingOf } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
-import { deviation, Exact } from '../laws/exact.js';
+import { codes, deviation, Exact } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
 
 const exact = fatFromCertificate({
@@ -23,7 +23,6 @@ const staged = (more: Partial<StagedLyeInput> = {}) =>
     start: { pot: { celsius: 50 }, lye: { celsius: 25 } },
     ...more,
   });
-const codes = (remarks: readonly { code: string }[]): string[] => remarks.map(({ code }) => code);
 const grams = ({ portions }: { portions: readonly { mass: { g: Decimal } }[] }): number[] =>
   portions.map(({ mass }) => Number(mass.g));
 

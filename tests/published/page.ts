@@ -3,6 +3,7 @@ import { Decimal } from 'decimal.js';
 import { fats, sources } from 'laurate';
 import { checkValues, knownDisagreements, selfCheck, type CheckOutcome, type CheckValue } from 'laurate/check-values';
 import { publishedRecordOf } from 'laurate/reports';
+import { table } from '../pages.js';
 import { tables, type PublishedTable } from './tables.js';
 import { unchecked } from './unchecked.js';
 
@@ -22,11 +23,6 @@ const checked: readonly Checked[] = checkValues().map((row, index) => {
 });
 
 const isCalled = new Set<string>(checkValues().map(({ call }) => call));
-const cell = (text: string): string => text.replaceAll('|', '\\|');
-
-function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
-  return [head, head.map(() => '---'), ...rows].map((each) => `| ${each.map(cell).join(' | ')} |`).join('\n');
-}
 
 function groupedBy<Item>(items: readonly Item[], key: (item: Item) => string): ReadonlyMap<string, readonly Item[]> {
   const groups = new Map<string, Item[]>();

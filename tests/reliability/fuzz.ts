@@ -8,7 +8,8 @@ import { fats, full, whole } from '../audit/recipes.js';
 import { examples, type Example } from '../laws/examples.js';
 import { tallyOf, type Tally } from './fuzzed.js';
 import { growths } from './growth.js';
-import { counted, table, writePart } from './page.js';
+import { table, writePart } from '../pages.js';
+import { counted } from './page.js';
 import { readers } from './readers.js';
 
 const SHARE = Number(process.env['SHARE'] ?? 1);
@@ -65,7 +66,7 @@ const rowOf = (what: string, tallies: readonly Tally[]): readonly (string | numb
 
 /** Prints or writes a part of the page, and tells what is wrong. */
 async function tell(part: string, report: string, faults: readonly string[]): Promise<void> {
-  if (process.argv.includes('--write')) await writePart(part, report);
+  if (process.argv.includes('--write')) await writePart('reliability.md', part, report);
   else process.stdout.write(`${report}\n`);
   if (faults.length === 0) return;
   process.stderr.write(`${faults.join('\n')}\n`);

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { elsewhere, lawsOf, titles } from './laws.js';
 import { lawsTable, publicFunctions } from './lawsTable.js';
-import { pageWith } from './page.js';
+import { guideWith } from '../pages.js';
 
 describe('the laws', () => {
   it('of every public function are named', () => {
@@ -21,7 +21,7 @@ describe('the laws', () => {
   });
 
   it('stand in docs/reliability.md as they are (npm run reliability writes them)', async () => {
-    const { now, then } = await pageWith('laws', lawsTable());
+    const { now, then } = await guideWith('reliability.md', 'laws', lawsTable());
     expect(now).toBe(then);
   });
 });

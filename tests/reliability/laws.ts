@@ -68,7 +68,7 @@ export const elsewhere: Elsewhere = {
   publishedFormulas: { 'clarity/publishedFormulas': ['add up to 100, but for the last digits', 'hold what their kind says, and nothing that it leaves out'] },
   publishedWindows: { 'clarity/publishedFormulas': ['are as many as were carried over, with limits that go up'] },
   soapFromLye: {
-    'laws/soap': [
+    'saponification/laws': [
       'oils, one or two alkalis, superfat, excess and between',
       'oils, acids and rosin together',
       'twice of everything makes twice of everything',

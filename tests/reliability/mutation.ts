@@ -1,7 +1,8 @@
 /** The tables of mutation testing in docs/reliability.md, from the reports in coverage/mutation. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { counted, table, unpadded } from './page.js';
+import { table } from '../pages.js';
+import { counted, unpadded } from './page.js';
 import { reasons } from './survivors.js';
 
 interface Position {

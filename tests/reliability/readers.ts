@@ -1,7 +1,7 @@
 /** The readers that every function takes its inputs through, each with values it reads. */
 import { readFattyAcid } from '../../src/chemistry/fattyAcid.js';
-import { readBlend } from '../../src/clarity/baseBlend.js';
-import { readSupplies } from '../../src/clarity/baseTarget.js';
+import { readBlend } from '../../src/base/blend.js';
+import { readSupplies } from '../../src/base/target.js';
 import { readAdditions } from '../../src/composition/additions.js';
 import { readChargedPot } from '../../src/composition/chargedPot.js';
 import { readComposition } from '../../src/composition/readComposition.js';

@@ -93,7 +93,7 @@ export const reasons: readonly Reason[] = [
     why: 'A memory: what is not kept is worked out again, to the same figure.',
   },
   {
-    file: /lye\/heatOfDissolving\.ts$/,
+    file: /lye\/lyeHeats\.ts$/,
     was: /^!waterPerHydroxide\.isFinite\(\)$/,
     why: 'Equivalent: a share of no end of water is nought by the division as well.',
   },

@@ -1,5 +1,5 @@
 import { readShape, readText } from '../../numbers/index.js';
-import type { Chart, ChartPanel } from './chart.js';
+import type { Chart, ChartEncoding, ChartPanel } from './chart.js';
 import { DARK_GREY, LIGHT_GREY, WHITE } from './palette.js';
 import { linesOf, plainText } from './words.js';
 
@@ -64,4 +64,9 @@ export function chartFrom({ title, shows, legend, description, panels, columns }
 /** A panel's own title. */
 export function panelTitle(text: string): ChartPanel['title'] {
   return { text, anchor: 'start', frame: 'group', fontSize: 13, offset: 10 };
+}
+
+/** A look that each row names for itself. */
+export function look(field: string): NonNullable<ChartEncoding['shape']> {
+  return { field, type: 'nominal', scale: null, legend: null };
 }

@@ -1,5 +1,5 @@
 import type { ChartEncoding, ChartLayer, ChartMark, ChartPanel, ChartPlace, ChartRow } from './chart.js';
-import { panelTitle } from './chartFrom.js';
+import { look, panelTitle } from './chartFrom.js';
 import type { Interval } from './figures.js';
 import { BLACK, SKY_BLUE, VERMILLION, WHITE } from './palette.js';
 import { plainText } from './words.js';
@@ -81,13 +81,6 @@ export function intervalPanel({ title, axis, rows, lines = [], bars = false }: I
     ],
   };
 }
-
-const look = (field: string): NonNullable<ChartEncoding['shape']> => ({
-  field,
-  type: 'nominal',
-  scale: null,
-  legend: null,
-});
 
 function rowOf({ name, interval, label, mark }: IntervalRow, order: number): ChartRow {
   return {

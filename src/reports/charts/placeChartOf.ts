@@ -1,4 +1,5 @@
 import {
+  bareFigure,
   placeAmongPublishedSteps,
   type LeadingFigure,
   type PlaceAmongPublishedInput,
@@ -7,7 +8,6 @@ import {
   type PublishedSpread,
 } from '../../clarity/index.js';
 import { givenOf } from '../../composition/index.js';
-import type { Decimal } from '../../numbers/index.js';
 import { mapEnds, type Fraction, type MassRatio } from '../../quantities/index.js';
 import type { Chart, ChartPanel } from './chart.js';
 import { chartFrom, readTitle, type ChartOptions } from './chartFrom.js';
@@ -96,11 +96,9 @@ export function placeChartOf(place: Placed, options: ChartOptions = {}): Chart {
   });
 }
 
-const bare = (one: Fraction | MassRatio): Decimal => ('percent' in one ? one.percent : one.partsPerPart);
-
 function inOneLine(figure: LeadingFigure, { value, place }: PlacedFigure<Fraction | MassRatio>): string {
   const { name, decimals, unit } = FIGURES[figure];
-  return `${name}: ${inWords(mapEnds(value, bare), decimals, unit)}, ${PLACES[place]}.`;
+  return `${name}: ${inWords(mapEnds(value, bareFigure), decimals, unit)}, ${PLACES[place]}.`;
 }
 
 function panelOf(figure: LeadingFigure, placed: PlacedFigure<Fraction | MassRatio>): ChartPanel {
@@ -119,13 +117,13 @@ function panelOf(figure: LeadingFigure, placed: PlacedFigure<Fraction | MassRati
   ): readonly IntervalRow[] => {
     if (low === undefined || median === undefined || high === undefined) return [];
     const formulas = `${of}: ${String(count)} formula${count === 1 ? '' : 's'}`;
-    return [row(formulas, { low: bare(low), likely: bare(median), high: bare(high) }, mark)];
+    return [row(formulas, { low: bareFigure(low), likely: bareFigure(median), high: bareFigure(high) }, mark)];
   };
   return intervalPanel({
     title: `${name}: ${PLACES[place]}`,
     axis,
     rows: [
-      row('this base', mapEnds(value, bare)),
+      row('this base', mapEnds(value, bareFigure)),
       ...published('clear, stated', clear.stated, 'filled-circle'),
       ...published('clear, inferred', clear.inferred, 'filled-circle'),
       ...published('not clear, stated', notClear.stated, 'open-circle'),

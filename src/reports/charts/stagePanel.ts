@@ -1,5 +1,5 @@
 import type { ChartEncoding, ChartLayer, ChartMark, ChartPanel, ChartPlace } from './chart.js';
-import { panelTitle } from './chartFrom.js';
+import { look, panelTitle } from './chartFrom.js';
 import { BLACK, DARK_GREY, WHITE } from './palette.js';
 import type { DrawnLimit, StageLog } from './stageLog.js';
 
@@ -53,8 +53,8 @@ export function stagePanel({ heading, isTimed, readings, limits }: StageLog, spa
         encoding: {
           x,
           y,
-          shape: { field: 'shape', type: 'nominal', scale: null, legend: null },
-          fill: { field: 'fill', type: 'nominal', scale: null, legend: null },
+          shape: look('shape'),
+          fill: look('fill'),
         },
       },
       ...words('above'),

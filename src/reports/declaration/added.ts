@@ -1,6 +1,12 @@
-import { componentOfSolvent, type ChargedPot, type SolventId } from '../../composition/index.js';
+import {
+  assayDimension,
+  componentOfSolvent,
+  restOf,
+  type ChargedPot,
+  type SolventId,
+} from '../../composition/index.js';
 import { isSameName } from '../../fats/index.js';
-import { frozen, ZERO, type Decimal } from '../../numbers/index.js';
+import { frozen, ONE, ZERO, type Decimal } from '../../numbers/index.js';
 import { valueAt, type Place } from '../../saponification/index.js';
 import { ownName } from '../ownName.js';
 import type { DeclaredPart } from './declared.js';
@@ -55,9 +61,8 @@ export function addedAt(pot: ChargedPot, place: Place): readonly Decimal[] {
 /** Water that the additions bring, grams: what they hold beside their assay, and what is water. */
 export function restOfAdditionsAt({ additions }: ChargedPot, place: Place): Decimal {
   return additions.reduce((sum, { grams, holds }) => {
-    if (typeof holds !== 'object' || holds.solvent === 'triethanolamine') return sum;
+    if (typeof holds !== 'object' || restOf(holds.solvent) !== 'water') return sum;
     if (holds.solvent === 'water') return sum.plus(grams);
-    const dimension = holds.solvent === 'ethanol' || holds.solvent === '2-propanol' ? 'spirit' : 'assays';
-    return sum.plus(grams.times(valueAt(holds.share, place, dimension).neg().plus(1)));
+    return sum.plus(grams.times(ONE.minus(valueAt(holds.share, place, assayDimension(holds.solvent)))));
   }, ZERO);
 }

@@ -3,7 +3,8 @@ import { expandedCharges } from '../../fats/index.js';
 import { carbonateMolarMass, hydroxideMolarMass } from '../../lye/index.js';
 import { Decimal, ZERO } from '../../numbers/index.js';
 import { lyeSumsAt, type Place } from '../../saponification/index.js';
-import { addedParts, addedAt, part, restOfAdditionsAt } from './added.js';
+import { addedAt, part, restOfAdditionsAt } from './added.js';
+import { besidesFats } from './besidesFats.js';
 import type { Declared } from './declared.js';
 import type { IngredientNames } from './ingredientNames.js';
 
@@ -27,16 +28,7 @@ export function asCharged(pot: ChargedPot, names: IngredientNames, colourants: r
     ];
   };
   return {
-    parts: [
-      ...fats.map(({ fat }) => part(names.fat(fat), fat.name)),
-      part(names.hydroxide('sodium'), 'naoh'),
-      part(names.hydroxide('potassium'), 'koh'),
-      part(names.carbonate('sodium'), 'naoh'),
-      part(names.carbonate('potassium'), 'koh'),
-      part(names.solvent('water'), 'water'),
-      part(names.solvent('glycerol'), 'glycerol'),
-      ...addedParts(pot, names, colourants),
-    ],
+    parts: [...fats.map(({ fat }) => part(names.fat(fat), fat.name)), ...besidesFats(pot, names, colourants)],
     gramsAt,
   };
 }

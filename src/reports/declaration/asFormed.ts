@@ -1,9 +1,17 @@
-import { glycerylResidueMass, molarMass } from '../../chemistry/index.js';
+import { molarMass } from '../../chemistry/index.js';
 import type { ChargedPot } from '../../composition/index.js';
 import { expandedCharges } from '../../fats/index.js';
 import { ONE, ZERO, type Decimal } from '../../numbers/index.js';
-import { fatSumsAt, type FatSums, type Place, type Products } from '../../saponification/index.js';
-import { addedAt, addedParts, part } from './added.js';
+import {
+  acidOfSoap,
+  esterMass,
+  fatSumsAt,
+  type FatSums,
+  type Place,
+  type Products,
+} from '../../saponification/index.js';
+import { addedAt, part } from './added.js';
+import { besidesFats } from './besidesFats.js';
 import type { Declared } from './declared.js';
 import type { IngredientNames, Metal } from './ingredientNames.js';
 
@@ -37,23 +45,17 @@ function extentOf({ grams, soapMol, extent }: Products, fats: readonly FatSums[]
 }
 
 /** The reaction shared out to one fat: its own acid, at the extent that all fats have in common. */
-function madeOf(
-  { free, triglyceride, wax, waxAlcohol }: FatSums,
-  { acidTaken, estersSplit, sodiumShare }: Extent,
-): MadeOfFat {
-  const mol = free.mol.times(acidTaken).plus(triglyceride.mol.plus(wax.mol).times(estersSplit));
-  const acid = free.grams.times(acidTaken).plus(triglyceride.grams.plus(wax.grams).times(estersSplit));
+function madeOf(fat: FatSums, { acidTaken, estersSplit, sodiumShare }: Extent): MadeOfFat {
+  const mol = acidOfSoap(fat, 'mol', acidTaken, estersSplit);
+  const acid = acidOfSoap(fat, 'grams', acidTaken, estersSplit);
   const soap = (metal: string, share: Decimal): Decimal =>
     acid.plus(mol.times(molarMass(metal).minus(molarMass('H')))).times(share);
-  const esters = triglyceride.grams
-    .plus(triglyceride.mol.times(glycerylResidueMass()).div(3))
-    .plus(wax.grams)
-    .plus(waxAlcohol)
-    .minus(wax.mol.times(molarMass('H2O')));
   return {
     sodium: soap('Na', sodiumShare),
     potassium: soap('K', ONE.minus(sodiumShare)),
-    left: esters.times(ONE.minus(estersSplit)).plus(free.grams.times(ONE.minus(acidTaken))),
+    left: esterMass(fat)
+      .times(ONE.minus(estersSplit))
+      .plus(fat.free.grams.times(ONE.minus(acidTaken))),
   };
 }
 
@@ -88,13 +90,7 @@ export function asFormed(pot: ChargedPot, names: IngredientNames, colourants: re
         ...METALS.map((metal) => part(names.soap(fat, metal), fat.name)),
         part(names.fat(fat), fat.name),
       ]),
-      part(names.hydroxide('sodium'), 'naoh'),
-      part(names.hydroxide('potassium'), 'koh'),
-      part(names.carbonate('sodium'), 'naoh'),
-      part(names.carbonate('potassium'), 'koh'),
-      part(names.solvent('water'), 'water'),
-      part(names.solvent('glycerol'), 'glycerol'),
-      ...addedParts(pot, names, colourants),
+      ...besidesFats(pot, names, colourants),
     ],
     gramsAt,
   };

@@ -1,8 +1,7 @@
-import { isSpirit } from '../../composition/components.js';
-import type { ChargedPot } from '../../composition/index.js';
+import { isSpirit, type ChargedPot } from '../../composition/index.js';
 import { orderOfAdditions } from '../../process/orderOfAdditions.js';
 import { additionName } from './itemNames.js';
-import { hasNamedSpirit, type Sheet } from './sheetBatch.js';
+import { hasNamedSpirit, type Sheet } from './sheet.js';
 import { ceiling, type SheetStep } from './sheetStep.js';
 
 function solventsInOrder({ additions }: ChargedPot): readonly ChargedPot['additions'][number][] {

@@ -1,7 +1,7 @@
 import { sources } from '../../sources/index.js';
 import { escaped } from '../markdown.js';
 import { cautionsAt } from './placedCautions.js';
-import type { Sheet } from './sheetBatch.js';
+import type { Sheet } from './sheet.js';
 
 const PRACTICE =
   'The order of the work, the windows of temperature, and what to do with a pot that is stiff or weighs too much are common practice of the route without spirit; they have no source.';

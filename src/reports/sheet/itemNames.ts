@@ -4,7 +4,7 @@ import type { Decimal } from '../../numbers/index.js';
 import { mapEnds, type Estimate } from '../../quantities/index.js';
 import { escaped } from '../markdown.js';
 import { ownName } from '../ownName.js';
-import type { Sheet } from './sheetBatch.js';
+import type { Sheet } from './sheet.js';
 import type { SheetWriter } from './sheetWriter.js';
 
 const ALKALI_NAMES: Readonly<Record<Alkali, string>> = { naoh: 'Sodium hydroxide', koh: 'Potassium hydroxide' };

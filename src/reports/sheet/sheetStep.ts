@@ -1,7 +1,7 @@
 import type { JudgingWindowId } from '../../process/index.js';
 import { judgingWindow } from '../../process/processWindows.js';
 import type { CautionPlace } from './placedCautions.js';
-import type { Sheet } from './sheetBatch.js';
+import type { Sheet } from './sheet.js';
 
 /** A step of the work: what is done, and the cautions that stand with it. */
 export interface SheetStep {

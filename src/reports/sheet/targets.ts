@@ -8,7 +8,7 @@ import {
   type FractionInput,
 } from '../../quantities/index.js';
 import { escaped, table } from '../markdown.js';
-import type { Sheet } from './sheetBatch.js';
+import type { Sheet } from './sheet.js';
 
 /** A limit of free caustic with where it is from. */
 interface CausticLimit {

@@ -3,7 +3,7 @@ import { frozen } from '../../numbers/index.js';
 import { escaped, table } from '../markdown.js';
 import { itemNames } from './itemNames.js';
 import { cautionsAt } from './placedCautions.js';
-import type { Sheet } from './sheetBatch.js';
+import type { Sheet } from './sheet.js';
 import { MASS_UNITS } from './sheetWriter.js';
 
 /** What is weighed, to the step of the scale, with room for a tick and the number of the lot. */

@@ -6,7 +6,7 @@ import { mapEnds, type Temperature } from '../../quantities/index.js';
 import { escaped } from '../markdown.js';
 import { clearSteps, restSteps } from './clearSteps.js';
 import { cautionsAt } from './placedCautions.js';
-import { hasNamedSpirit, isPotash, type Sheet } from './sheetBatch.js';
+import { hasNamedSpirit, isPotash, type Sheet } from './sheet.js';
 import { ceiling, type SheetStep } from './sheetStep.js';
 
 /** The order of the work, numbered, each caution at the step it belongs to. */

@@ -1,5 +1,5 @@
 /** The tables of `docs/audit.md`. */
-import { table } from '../table.js';
+import { table } from '../../pages.js';
 import type { SlipTrials, SoundTrials } from './trials.js';
 
 const share = (part: number, whole: number): string => (whole === 0 ? '-' : `${((100 * part) / whole).toFixed(1)} %`);

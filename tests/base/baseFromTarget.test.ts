@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { compositionFrom, fat, fatFromBlend, soapFromLye, type BaseFromTargetInput, type BasePlan } from 'laurate';
 import { workingOf } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
-import { Exact, textOf } from '../laws/exact.js';
+import { codes, Exact, textOf } from '../laws/exact.js';
 import { baseOf, clear, coconut, stearic } from './bases.js';
 import { madePot, pots } from './pots.js';
 
@@ -20,7 +20,6 @@ const weights = ({ weigh }: BasePlan<'naoh' | 'koh'>): Record<string, string> =>
     }),
   ),
 });
-const codes = (remarks: readonly { readonly code: string }[]): string[] => remarks.map(({ code }) => code);
 
 describe('baseFromTarget: worked by hand', () => {
   // The mean acid of a triglyceride follows from its value: n = 257 / 56 105 = 0.004 580 697 mol of acid to a gram, glyceryl

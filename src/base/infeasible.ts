@@ -1,5 +1,5 @@
 import { Decimal, refuse, toStep, ZERO } from '../numbers/index.js';
-import type { BaseComponent } from './baseComponents.js';
+import type { BaseComponent } from './components.js';
 import {
   brokenBounds,
   gramsOf,
@@ -9,7 +9,7 @@ import {
   type BaseProblem,
   type Bound,
   type SolvedBase,
-} from './solvedBase.js';
+} from './solved.js';
 
 /** Figures are named to so many decimals of a percent or a gram, towards the feasible side. */
 const DECIMALS = 4;

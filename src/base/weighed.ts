@@ -1,10 +1,16 @@
 import { compositionFromSteps, type Composition, type GivenAddition, type GivenLoss } from '../composition/index.js';
-import { frozen, noted, ZERO, type Decimal, type Remark, type Steps } from '../numbers/index.js';
-import type { Estimate, Fraction, Mass } from '../quantities/index.js';
-import { potCautions, soapFromLyeSteps, type ChargedFat, type SoapFromLyeResult } from '../saponification/index.js';
-import { weighable, type BaseBlend } from './baseBlend.js';
-import { GLYCEROL_AS_FORMED, REMAINDER_FOLLOWS_FATS, SOLVED_FOR_LIKELY, UNROUNDED, WATER_TO_ADD } from './baseNotes.js';
-import { gramsOf, remainderOf, type BaseProblem, type SolvedBase } from './solvedBase.js';
+import { frozen, noted, type Decimal, type Remark, type Steps } from '../numbers/index.js';
+import type { Mass } from '../quantities/index.js';
+import {
+  potCautions,
+  soapFromLyeSteps,
+  strengthOf,
+  type ChargedFat,
+  type SoapFromLyeResult,
+} from '../saponification/index.js';
+import { weighable, type BaseBlend } from './blend.js';
+import { GLYCEROL_AS_FORMED, REMAINDER_FOLLOWS_FATS, SOLVED_FOR_LIKELY, UNROUNDED, WATER_TO_ADD } from './notes.js';
+import { gramsOf, remainderOf, type BaseProblem, type SolvedBase } from './solved.js';
 
 /** What to weigh for a base, and what that makes. */
 export interface WeighedBase {
@@ -78,14 +84,10 @@ export function cautionsOfBase(
   { soap, composition }: WeighedBase,
 ): readonly Remark[] {
   const ofAdditions = composition.cautions.filter((remark) => !soap.cautions.includes(remark));
-  const all = lye
-    .reduce((sum, { grams }) => sum.plus(grams), ZERO)
-    .times(solved.fats)
-    .plus(solved.water);
-  const strength = (end: keyof Estimate<unknown>): Fraction => {
-    const pure = lye.reduce((sum, { grams, source }) => sum.plus(grams.times(source.hydroxide[end])), ZERO);
-    return { percent: pure.times(solved.fats).times(100).div(all) };
-  };
-  const made = { low: strength('low'), likely: strength('likely'), high: strength('high') };
-  return potCautions(fats, lye, soap, { addsWater: solved.water.gt(0), strength: made }, ofAdditions);
+  const weighed = lye.map((one) => ({ ...one, grams: one.grams.times(solved.fats) }));
+  const strength = strengthOf({
+    lye: weighed,
+    grams: weighed.reduce((sum, { grams }) => sum.plus(grams), solved.water),
+  });
+  return potCautions(fats, lye, soap, { addsWater: solved.water.gt(0), strength }, ofAdditions);
 }

@@ -4,12 +4,12 @@ import { Decimal, frozen, noted, ZERO, type Remark, type Steps } from '../number
 import type { Estimate, Fraction, FractionInput, Mass, MassInput, Ranged } from '../quantities/index.js';
 import type { AlkaliChoice, ChargedFat, ChosenAlkali, Exact } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import type { BlendedFatInput } from './baseBlend.js';
-import { sharesOf, type BaseShares, type BaseSupplies, type BaseTarget } from './baseTarget.js';
-import { checkClosing, checkFeasible } from './infeasibleBase.js';
-import { readBaseProblem, type GivenBase } from './readBaseProblem.js';
-import { gramsOf, madeOf, remainderOf, solvedBase, type BaseProblem, type SolvedBase } from './solvedBase.js';
-import { cautionsOfBase, notesOfBase, weighedBase } from './weighedBase.js';
+import type { BlendedFatInput } from './blend.js';
+import { sharesOf, type BaseShares, type BaseSupplies, type BaseTarget } from './target.js';
+import { checkClosing, checkFeasible } from './infeasible.js';
+import { readBaseProblem, type GivenBase } from './readProblem.js';
+import { gramsOf, madeOf, remainderOf, solvedBase, type BaseProblem, type SolvedBase } from './solved.js';
+import { cautionsOfBase, notesOfBase, weighedBase } from './weighed.js';
 
 /** Input of {@link baseFromTarget}, the choice of alkali apart. */
 export interface BaseFromTargetBase {

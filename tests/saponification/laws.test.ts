@@ -10,17 +10,8 @@ import {
   type SoapFromLyeResult,
 } from 'laurate';
 import { describe, expect, it } from 'vitest';
-import {
-  asInput,
-  becomes,
-  turnsAt,
-  type Box,
-  type BoxFat,
-  type BoxLye,
-  type Span,
-  type Spot,
-} from '../saponification/pot.js';
-import { deviation, Exact } from './exact.js';
+import { asInput, becomes, turnsAt, type Box, type BoxFat, type BoxLye, type Span, type Spot } from './pot.js';
+import { deviation, Exact } from '../laws/exact.js';
 
 type Figures = Readonly<Record<string, readonly [low: Exact, likely: Exact, high: Exact]>>;
 const exact = (value: { toString(): string }): Exact => new Exact(value.toString());

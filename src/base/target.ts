@@ -13,7 +13,7 @@ import {
   type BaseComponent,
   type BoughtSolvent,
   type SuppliedComponent,
-} from './baseComponents.js';
+} from './components.js';
 
 /** What a base should hold, each share of the finished base; `glycerol` is formed and added together. */
 export type BaseTarget = { readonly [K in BaseComponent]?: FractionInput };

@@ -1,14 +1,14 @@
 import { judgingWindow } from '../../process/processWindows.js';
 import { mapEnds } from '../../quantities/index.js';
 import { escaped, table } from '../markdown.js';
-import { isPotash, type Sheet } from './sheetBatch.js';
+import { isPotash, type Sheet } from './sheet.js';
 import { causticLimitText } from './targets.js';
 
 /** Where a reading is written by hand. */
 const BLANK = '______';
 
 /** Tests and temperatures, with what is expected and room for readings. */
-export function tests(sheet: Sheet): readonly string[] {
+export function readings(sheet: Sheet): readonly string[] {
   const { batch, write } = sheet;
   const { atMost } = causticLimitText(sheet);
   const expected = write.span(

@@ -1,8 +1,8 @@
-import { SPIRITS } from '../composition/index.js';
+import { isSpiritComponent, SPIRITS } from '../composition/index.js';
 import { ONE, ZERO, type Decimal } from '../numbers/index.js';
-import { LEAST_SOAP, type Supplies } from './baseTarget.js';
-import type { BaseBlend } from './baseBlend.js';
-import type { BaseComponent, SuppliedComponent } from './baseComponents.js';
+import { LEAST_SOAP, type Supplies } from './target.js';
+import type { BaseBlend } from './blend.js';
+import type { BaseComponent, SuppliedComponent } from './components.js';
 
 /** A target to be solved; masses in grams, shares in percent. */
 export interface BaseProblem {
@@ -71,8 +71,6 @@ const assayOf = (supplies: Supplies, name: SuppliedComponent): Decimal => {
   return typeof holds === 'object' ? holds.share.likely : ONE;
 };
 
-const isSpirit = (name: BaseComponent): boolean => SPIRITS.some((spirit) => spirit === name);
-
 /**
  * Solves a target; what comes of it need not be feasible. All of it is a straight line over each share and over the loss.
  */
@@ -86,7 +84,7 @@ export function solvedBase(problem: BaseProblem): SolvedBase {
   /** Grams before the loss; two spirits leave in the proportion they are there. */
   const before = (name: SuppliedComponent): Decimal => {
     const grams = gramsOf(held, name);
-    return isSpirit(name) && !spirit.isZero() ? grams.plus(spiritGone.times(grams.div(spirit))) : grams;
+    return isSpiritComponent(name) && !spirit.isZero() ? grams.plus(spiritGone.times(grams.div(spirit))) : grams;
   };
   const weighed = new Map<SuppliedComponent, Decimal>();
   let [additionsWater, amines] = [ZERO, ZERO];
@@ -107,7 +105,7 @@ export function solvedBase(problem: BaseProblem): SolvedBase {
   const least = (name: BaseComponent, grams: Decimal): Decimal => {
     if (name === 'soap') return batch.times(LEAST_SOAP).div(100);
     if (name === 'water') return waterGone.isZero() ? ZERO : trace;
-    const isLast = isSpirit(name) && !spiritGone.isZero() && spirit.minus(grams).lt(trace);
+    const isLast = isSpiritComponent(name) && !spiritGone.isZero() && spirit.minus(grams).lt(trace);
     return isLast ? trace : ZERO;
   };
   return {

@@ -2,7 +2,7 @@ import { readLoss, SPIRITS, type GivenLoss } from '../composition/index.js';
 import { frozen, readShape, refuse, ZERO, type Decimal } from '../numbers/index.js';
 import { readMass, readPercent, type Estimate, type Fraction, type Mass } from '../quantities/index.js';
 import type { GivenAlkali } from '../saponification/index.js';
-import { baseBlend, readBlend, type BlendedFat } from './baseBlend.js';
+import { baseBlend, readBlend, type BlendedFat } from './blend.js';
 import {
   givenSupplies,
   readBaseTarget,
@@ -10,8 +10,8 @@ import {
   type BaseShares,
   type BaseSupplies,
   type Supplies,
-} from './baseTarget.js';
-import { MOST_LOSS, type BaseProblem } from './solvedBase.js';
+} from './target.js';
+import { MOST_LOSS, type BaseProblem } from './solved.js';
 
 /** What a base was worked out from: the inputs as read; assays by mass. */
 export interface GivenBase {
