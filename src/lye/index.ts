@@ -6,7 +6,7 @@ export {
   hydroxidePerOxide,
   type Alkali,
 } from './alkali.js';
-export { ASSAY, CARBONATE, STRENGTH } from './limits.js';
+export { CARBONATE, SOLID, STRENGTH } from './limits.js';
 export {
   alkaliContentOf,
   alkaliContentOfSteps,
@@ -25,17 +25,22 @@ export {
 export { CRYSTALLISED_STOCK, DILUTING_WARMS } from './benchCautions.js';
 export {
   alkaliCautions,
+  BEYOND_KNOWN_FATS,
   CARBONATE_FOAMS,
   CONTRADICTED_CERTIFICATE,
+  DILUTION_LIKE_FRACTION,
   FREE_CAUSTIC_CERTAIN,
   FREE_CAUSTIC_LIKELY,
   FREE_CAUSTIC_POSSIBLE,
   FREE_FATTY_ACID,
   HOT_SOAP_SCALDS,
+  KOH_SHARE_LIKE_FRACTION,
   LYE_INTO_HOT_SOAP,
   NONE_LEFT_ON_PAPER,
   SOLID_INTO_COLD_WATER,
+  SOLUTION_LIKE_FRACTION,
   STRONGER_THAN_DISSOLVES,
+  SUPERFAT_LIKE_FRACTION,
 } from './cautions.js';
 export {
   dilutedLye,

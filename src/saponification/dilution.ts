@@ -72,6 +72,11 @@ export function readDilution(path: string, value: unknown): GivenDilution {
   }
 }
 
+/** The strength that a dilution asks for, percent by mass. */
+export function strengthAsked(dilution: GivenDilution): Decimal | undefined {
+  return dilution !== 'as-is' && 'strength' in dilution ? dilution.strength.percent : undefined;
+}
+
 /**
  * Grams of water that a dilution adds.
  *

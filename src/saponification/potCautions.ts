@@ -2,23 +2,28 @@ import { expandedCharges, type FatCharge, type SingleFat } from '../fats/index.j
 import {
   ALKALIS,
   alkaliCautions,
+  BEYOND_KNOWN_FATS,
   CARBONATE_FOAMS,
   CONTRADICTED_CERTIFICATE,
   CRYSTALLISED_STOCK,
   DILUTING_WARMS,
+  DILUTION_LIKE_FRACTION,
   FREE_CAUSTIC_CERTAIN,
   FREE_CAUSTIC_LIKELY,
   FREE_CAUSTIC_POSSIBLE,
   FREE_FATTY_ACID,
+  KOH_SHARE_LIKE_FRACTION,
   LYE_INTO_HOT_SOAP,
   mayFreezeInStore,
   NONE_LEFT_ON_PAPER,
   SOLID_INTO_COLD_WATER,
+  SOLUTION_LIKE_FRACTION,
   STRONGER_THAN_DISSOLVES,
+  SUPERFAT_LIKE_FRACTION,
   type Alkali,
   type LyeCharge,
 } from '../lye/index.js';
-import type { Remark } from '../numbers/index.js';
+import { frozen, type Decimal, type Remark } from '../numbers/index.js';
 import type { Estimate, Fraction } from '../quantities/index.js';
 import type { Balance } from './balance.js';
 
@@ -27,10 +32,18 @@ const DISSOLVES_TO: Readonly<Record<Alkali, string>> = { naoh: '52.2', koh: '52.
 /** So much free acid, mg KOH/g, is felt when lye is added: some 5 % of the fat, a convention. */
 const MUCH_FREE_ACID = 10;
 
+/** What was asked for in percent. */
+export interface AskedPercents {
+  readonly superfat?: Decimal | undefined;
+  readonly strength?: Decimal | undefined;
+  readonly kohShare?: Decimal | undefined;
+}
+
 /** A lye still to be made: the water added to the alkali, and the strength that comes of it. */
 export interface ToBeMade {
   readonly addsWater: boolean;
   readonly strength: Estimate<Fraction>;
+  readonly asked?: AskedPercents;
 }
 
 /** What is left of caustic in the batch, as a caution. */
@@ -61,6 +74,35 @@ function lyeCautions(lye: readonly LyeCharge[], made: ToBeMade | undefined): rea
   ];
 }
 
+/** A percent that hardly anybody asks for, and that a fraction given as percent is. */
+const isLikeFraction = (percent: Decimal | undefined): boolean =>
+  percent !== undefined && !percent.isZero() && percent.lt(1);
+
+/** What was read as less than one percent: before anything else, because all figures hang on it. */
+function likeFractions(lye: readonly LyeCharge[], asked: AskedPercents = {}): readonly Remark[] {
+  return [
+    ...(lye.some(({ source }) => isLikeFraction(source.hydroxide.likely.times(100))) ? [SOLUTION_LIKE_FRACTION] : []),
+    ...(isLikeFraction(asked.superfat) ? [SUPERFAT_LIKE_FRACTION] : []),
+    ...(isLikeFraction(asked.strength) ? [DILUTION_LIKE_FRACTION] : []),
+    ...(isLikeFraction(asked.kohShare) ? [KOH_SHARE_LIKE_FRACTION] : []),
+  ];
+}
+
+const CONTRADICTIONS: readonly string[] = [
+  'certificate-outside-published-range',
+  'iodine-value-outside-published-range',
+];
+
+/** What notes of the fats say against their certificates. */
+function certificateCautions(fats: readonly FatCharge<SingleFat>[]): readonly Remark[] {
+  const isNoted = (is: (code: string) => boolean): boolean =>
+    fats.some(({ fat }) => fat.notes.some(({ code }) => is(code)));
+  return [
+    ...(isNoted((code) => CONTRADICTIONS.includes(code)) ? [CONTRADICTED_CERTIFICATE] : []),
+    ...(isNoted((code) => code === 'certificate-beyond-known-fats') ? [BEYOND_KNOWN_FATS] : []),
+  ];
+}
+
 /** The cautions that fats and alkali about to meet call for, most urgent first. */
 export function potCautions(
   charges: readonly FatCharge[],
@@ -72,19 +114,22 @@ export function potCautions(
   const singles = expandedCharges(charges);
   const hasFreeAcid = singles.some(hasMuchFreeAcid);
   const hasCarbonate = lye.some(({ source }) => source.carbonate?.high.gt(0) ?? false);
-  const isContradicted = singles.some(({ fat }) =>
-    fat.notes.some(({ code }) => code === 'certificate-outside-published-range'),
-  );
+  const [fractions, contradicted] = [likeFractions(lye, made?.asked), certificateCautions(singles)];
   const caustic = causticCaution(balance);
   const isUrgent = caustic === FREE_CAUSTIC_CERTAIN || caustic === FREE_CAUSTIC_LIKELY;
-  return alkaliCautions(
-    ...(isUrgent ? [caustic] : []),
-    ...(isContradicted ? [CONTRADICTED_CERTIFICATE] : []),
-    ...lyeCautions(lye, made),
-    ...ofAdditions,
-    LYE_INTO_HOT_SOAP,
-    ...(hasFreeAcid ? [FREE_FATTY_ACID] : []),
-    ...(hasFreeAcid && hasCarbonate ? [CARBONATE_FOAMS] : []),
-    ...(isUrgent ? [] : [caustic]),
-  );
+  // nothing reassures where the figures themselves are in doubt
+  const isHollow = caustic === NONE_LEFT_ON_PAPER && fractions.length + contradicted.length > 0;
+  return frozen([
+    ...fractions,
+    ...alkaliCautions(
+      ...(isUrgent ? [caustic] : []),
+      ...contradicted,
+      ...lyeCautions(lye, made),
+      ...ofAdditions,
+      LYE_INTO_HOT_SOAP,
+      ...(hasFreeAcid ? [FREE_FATTY_ACID] : []),
+      ...(hasFreeAcid && hasCarbonate ? [CARBONATE_FOAMS] : []),
+      ...(isUrgent || isHollow ? [] : [caustic]),
+    ),
+  ]);
 }

@@ -255,7 +255,7 @@ describe('readRecipe: refusals', () => {
     ['two assays', withLye({ solid: { hydroxide: { percent: 90 }, totalAlkali: { percent: 90 } } }), 'bad-shape', 'lye[0].solid', 'either hydroxide or totalAlkali, received both'],
     ['total alkali without carbonate', withLye({ solid: { totalAlkali: { percent: 95 } } }), 'missing', 'lye[0].solid.carbonate', 'received nothing'],
     ['more carbonate than alkali', withLye({ solid: { totalAlkali: { percent: 20 }, carbonate: { percent: 40 } } }), 'out-of-range', 'lye[0].solid.carbonate', 'less alkali than the total'],
-    ['an assay of nothing', withLye({ solid: { hydroxide: { percent: 0 } } }), 'out-of-range', 'lye[0].solid.hydroxide.percent', 'more than 0'],
+    ['an assay of nothing', withLye({ solid: { hydroxide: { percent: 0 } } }), 'out-of-range', 'lye[0].solid.hydroxide.percent', '10 to 110'],
     ['a solution stronger than any', strength(76), 'out-of-range', 'lye[0].solution.hydroxide.percent', 'received 76'],
     ['half a range', withLye({ solution: { hydroxide: { low: { percent: 49 } } } }), 'missing', 'lye[0].solution.hydroxide.high', 'received nothing'],
     ['a range upside down', withLye({ solution: { hydroxide: { low: { percent: 50 }, high: { percent: 49 } } } }), 'out-of-range', 'lye[0].solution.hydroxide', 'received 50 to 49'],
