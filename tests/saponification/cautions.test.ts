@@ -11,6 +11,7 @@ import {
   type AlkaliSource,
   type Dilution,
   type Fat,
+  type FatFromCertificateInput,
 } from 'laurate';
 import { describe, expect, it } from 'vitest';
 
@@ -228,11 +229,30 @@ describe('cautions of a lye as weighed', () => {
     // nothing reassures beside it
     expect(cautions(castor({ gKohPerG: '0.180' }))).toContain('none-left-on-paper');
     expect(cautions(castor({ gNaohPerG: '0.180' }))).not.toContain('none-left-on-paper');
-    expect(note(castor({ gNaohPerG: '0.180' }))).toContain('fit as a value per gram of KOH');
-    expect(note(castor({ gKohPerG: '0.1283' }))).toContain('fit as a value per gram of NaOH');
+    expect(note(castor({ gNaohPerG: '0.180' }))).toContain(
+      "180.0 fits if it is mg of KOH, not of NaOH, per gram of fat: then { mgKohPerG: '180.0' }",
+    );
+    expect(note(castor({ gKohPerG: '0.1283' }))).toContain(
+      "128.3 fits if it is mg of NaOH, not of KOH, per gram of fat: then { gNaohPerG: '0.1283' }",
+    );
     expect(note(castor({ gKohPerG: '0.200' }))).toContain('is it a lot of this fat');
     const blend = fatFromBlend({ name: 'Stock', parts: [{ fat: castor({ gNaohPerG: '0.180' }), mass: { g: 1 } }] });
     expect(cautions(blend)).toContain('certificate-contradicts-standard');
+  });
+
+  it('a triglyceride beyond every published one, and oil that is another by its iodine value', () => {
+    const made = (more: object): string[] =>
+      codes({ fats: [fatFromCertificate({ name: 'Drum', ...more } as FatFromCertificateInput)] });
+    const beyond = made({ kind: 'triglyceride', saponificationValue: { mgKohPerG: 356 } });
+    expect(beyond[1]).toBe('certificate-beyond-known-fats');
+    expect(beyond).not.toContain('none-left-on-paper');
+    const unsaturated = made({
+      like: fat('coconut-oil'),
+      saponificationValue: { mgKohPerG: 256 },
+      iodineValue: { gI2Per100g: 90 },
+    });
+    expect(unsaturated[1]).toBe('certificate-contradicts-standard');
+    expect(unsaturated).not.toContain('none-left-on-paper');
   });
 
   it('much free acid counts by the acid value, whatever the kind', () => {
