@@ -1,4 +1,4 @@
-import { Decimal, frozen, refuse, ZERO, type Remark } from '../numbers/index.js';
+import { asWritten, Decimal, frozen, refuse, ZERO, type Remark } from '../numbers/index.js';
 import { mapEnds, type Estimate, type IodineValue, type SaponificationValue } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import type { FatListing, PublishedFatId } from './data/fatNames.js';
@@ -46,7 +46,12 @@ export function fat(idOrSynonym: PublishedFatId | (string & {})): SingleFat {
 export function publishedFat(path: string, idOrSynonym: unknown): SingleFat {
   const listing = typeof idOrSynonym === 'string' ? listingOf(idOrSynonym) : undefined;
   if (listing === undefined)
-    return refuse('unknown-fat', path, `the id or a name of a published fat${nearFats(idOrSynonym)}`, idOrSynonym);
+    return refuse(
+      'unknown-fat',
+      path,
+      `the id or a name of a published fat${nearFats(idOrSynonym)}`,
+      asWritten(idOrSynonym),
+    );
   const kept = made.get(listing.id);
   if (kept !== undefined) return kept;
   const fresh = fromPublished(listing, publishedFats()[listing.id]);

@@ -68,6 +68,8 @@ export interface ReadSource {
   readonly given: AlkaliSource;
 }
 
+const EXPECTED = '{ solid: { hydroxide: { percent: 98 } } } or { solution: { hydroxide: { percent: 50 } } }';
+
 /**
  * Reads an alkali source.
  *
@@ -76,7 +78,7 @@ export interface ReadSource {
  * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` and the faults of a quantity
  */
 export function readAlkaliSource(path: string, value: unknown, alkali: Alkali): ReadSource {
-  return alkaliSourceFrom(path, readShape(path, value, ['solid', 'solution']), alkali);
+  return alkaliSourceFrom(path, readShape(path, value, ['solid', 'solution'], EXPECTED), alkali);
 }
 
 /** Reads an alkali source among the fields of something else; an empty path is that of the input itself. */

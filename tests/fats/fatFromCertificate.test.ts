@@ -140,8 +140,8 @@ describe('fatFromCertificate: what speaks against a certificate', () => {
     expect(refusal(() => fatFromCertificate({ name: 'Drum', ...mg(190) } as never))).toMatchObject({
       code: 'missing',
       path: 'kind',
-      expected:
-        '`like`, a published fat that it resembles (then its values are checked), or `kind`: one of triglyceride, free-fatty-acid, wax-ester, rosin',
+      message:
+        'kind: expected `like`, a published fat that it resembles (then its values are checked), or `kind`: one of triglyceride, free-fatty-acid, wax-ester, rosin, received neither',
     });
   });
 });
