@@ -27,7 +27,7 @@ import {
   type WorkStep,
 } from '../process/index.js';
 import type { ReadRecipe, Recipe } from '../recipe/index.js';
-import { potCautions, type PlannedLye, type SoapFromLyeResult } from '../saponification/index.js';
+import { potCautions, readTarget, type PlannedLye, type SoapFromLyeResult } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import { coarseScaleNotes } from './coarseScale.js';
 import { costOf, type Cost } from './cost.js';
@@ -189,7 +189,9 @@ function batchOf(input: PlanBatchInput, steps?: Steps): Batch {
     ...(temperatures === undefined ? [] : [temperatures]),
   ];
   const lye = lyeOf(weighed);
-  const made = { addsWater: weighed.water.gt(0), strength: lye.strength };
+  const { target } = toPlan.recipe;
+  const superfat = target && readTarget('target', target).superfat?.percent;
+  const made = { addsWater: weighed.water.gt(0), strength: lye.strength, asked: { superfat } };
   // of pot, heat and pouring; those of the lye stand before them. A log warns of spirit without knowing of any.
   const ofTheWork = together(composition.cautions, heat.reaction.cautions, volume.cautions).filter(
     (remark) => !soap.cautions.includes(remark),

@@ -1,14 +1,17 @@
-import { Decimal, frozen, refuse, suggestion, ZERO, type Remark } from '../numbers/index.js';
+import { asWritten, Decimal, frozen, refuse, ZERO, type Remark } from '../numbers/index.js';
 import { mapEnds, type Estimate, type IodineValue, type SaponificationValue } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { fats, type FatListing, type PublishedFatId } from './data/fatNames.js';
-import { publishedFats, type PublishedFat, type PublishedLimits } from './data/publishedFats.js';
+import type { FatListing, PublishedFatId } from './data/fatNames.js';
+import { publishedFats, type PublishedFat } from './data/publishedFats.js';
 import { isAllAcid } from './fatKind.js';
 import type { SingleFat } from './fatType.js';
 import { iodineValueOfProfile } from './iodineValueFromProfile.js';
 import { knownFat } from './knownFat.js';
+import { nearFats } from './nearFats.js';
 import * as notes from './notes.js';
 import { profileInResult, readProfile, type ProfileRow } from './profile.js';
+import { listingOf } from './publishedNames.js';
+import { unionOf } from './publishedRanges.js';
 import { spreadOf } from './saponificationValueBounds.js';
 import {
   NO_UNSAPONIFIABLE,
@@ -18,35 +21,7 @@ import {
 
 const CONVENTION: SourceId = 'laurate-convention';
 
-let byName: ReadonlyMap<string, FatListing> | undefined;
 const made = new Map<PublishedFatId, SingleFat>();
-
-/** What may stand between the parts of a name, or not; a hyphen only where it joins letters, so that no minus is lost. */
-const BETWEEN_WORDS = /(?<!\p{N})[^\p{L}\p{M}\p{N}+-]+|[^\p{L}\p{M}\p{N}+-]+(?!\p{N})/gu;
-const JOINING_HYPHEN = /(?<=\p{L})-+(?=[\p{L}\p{N}])|(?<=\p{N})-+(?=\p{L})/gu;
-
-/**
- * The letters and digits of a name in any script: `Flax-seed oil` and `flaxseed oil` are one name. What stands between two
- * digits counts, because `Lot 1.5` is not `Lot 15`.
- */
-export const lettersOf = (name: string): string =>
-  name.normalize('NFC').toLowerCase().replace(BETWEEN_WORDS, '').replace(JOINING_HYPHEN, '');
-
-/** Whether two names mean one thing: capitals and punctuation do not matter, where there are letters to go by. */
-export function isSameName(name: string, called: string): boolean {
-  const letters = lettersOf(called);
-  return name === called || (letters !== '' && lettersOf(name) === letters);
-}
-
-const namesOf = ({ id, name, synonyms }: FatListing): readonly string[] => [id, name, ...synonyms];
-
-function listings(): ReadonlyMap<string, FatListing> {
-  byName ??= new Map(fats.flatMap((listing) => namesOf(listing).map((name) => [lettersOf(name), listing] as const)));
-  return byName;
-}
-
-/** Whether something goes by a name of a published fat. */
-export const isPublishedFat = (name: string): boolean => listings().has(lettersOf(name));
 
 /**
  * A published fat, by its id, its name or a synonym of the trade.
@@ -70,24 +45,19 @@ export function fat(idOrSynonym: PublishedFatId | (string & {})): SingleFat {
 
 /** The same, with the path of the name for the error. */
 export function publishedFat(path: string, idOrSynonym: unknown): SingleFat {
-  const listing = typeof idOrSynonym === 'string' ? listings().get(lettersOf(idOrSynonym)) : undefined;
+  const listing = typeof idOrSynonym === 'string' ? listingOf(idOrSynonym) : undefined;
   if (listing === undefined)
-    return refuse('unknown-fat', path, `the id or a name of a published fat${near(idOrSynonym)}`, idOrSynonym);
+    return refuse(
+      'unknown-fat',
+      path,
+      `the id or a name of a published fat${nearFats(idOrSynonym)}`,
+      asWritten(idOrSynonym),
+    );
   const kept = made.get(listing.id);
   if (kept !== undefined) return kept;
   const fresh = fromPublished(listing, publishedFats()[listing.id]);
   made.set(listing.id, fresh);
   return fresh;
-}
-
-/** The fats whose names hold the words written (`rosin`, `stearic acid`: each is several), else the nearest name. */
-function near(written: unknown): string {
-  if (typeof written !== 'string') return '';
-  const word = lettersOf(written);
-  if (word.length < 3) return '';
-  const holding = [...listings()].flatMap(([name, { id }]) => (name.includes(word) ? [id] : []));
-  if (holding.length === 0) return suggestion(written, fats.flatMap(namesOf));
-  return ` (did you mean ${[...new Set(holding)].slice(0, 5).join(' or ')}?)`;
 }
 
 function fromPublished(listing: FatListing, row: PublishedFat): SingleFat {
@@ -151,16 +121,6 @@ function valueOf(
   }
   if (exact === undefined) return refuse('missing', 'fat', 'a saponification value or a profile on file', 'neither');
   return { estimate: spreadOf(exact.likely, exact), from: 'profile', notes: [notes.SPREAD_CONVENTION] };
-}
-
-/** The union of ranges that have both ends. */
-function unionOf(limits: readonly PublishedLimits[]): { readonly low: Decimal; readonly high: Decimal } | undefined {
-  const closed = limits.flatMap(([low, high]) => (low === null || high === null ? [] : [{ low, high }]));
-  if (closed.length === 0) return undefined;
-  return {
-    low: Decimal.min(...closed.map((range) => range.low)),
-    high: Decimal.max(...closed.map((range) => range.high)),
-  };
 }
 
 function withinBounds(

@@ -17,13 +17,15 @@ export interface FatCharge<F extends Fat = Fat> {
   readonly grams: Decimal;
 }
 
+const EXPECTED = "a list such as [{ fat: fat('coconut-oil'), mass: { g: 500 } }], with at least one entry";
+
 /**
  * Reads the fats of a charge: at least one, and together more than nothing.
  *
  * @throws CalculationError `missing`, `bad-shape`, `out-of-range` and the faults of a fat or a quantity
  */
 export function readFatCharges(path: string, value: unknown): readonly FatCharge[] {
-  const charges = readList(path, value).map((entry, at) => {
+  const charges = readList(path, value, 1, EXPECTED).map((entry, at) => {
     const here = `${path}[${String(at)}]`;
     const { fat, mass } = readShape(here, entry, ['fat', 'mass', 'claimed']);
     return frozen({ fat: readFat(fat, `${here}.fat`), grams: readMass(`${here}.mass`, mass) });

@@ -1,5 +1,4 @@
-import { molarMass } from '../chemistry/index.js';
-import { frozen, readShape, readText, readWord, refuse, ZERO, type Remark, type Decimal } from '../numbers/index.js';
+import { frozen, readShape, readText, readWord, refuse, ZERO, type Decimal, type Remark } from '../numbers/index.js';
 import {
   mapEnds,
   readIodineValue,
@@ -19,6 +18,7 @@ import {
   type SaponificationValueInput,
 } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
+import { iodineContradictions, valueContradictions } from './contradictions.js';
 import type { Fat, SingleFat } from './fatType.js';
 import { FAT_KINDS, isAllAcid, type FatKind } from './fatKind.js';
 import { knownFat } from './knownFat.js';
@@ -64,7 +64,9 @@ const KEYS = [
  * A lot of fat by its certificate of analysis.
  *
  * The certified saponification value, with its uncertainty, takes the place of the published range. Without `like` the
- * kind must be given; with it, what the certificate leaves out comes from that fat.
+ * kind must be given; with it, what the certificate leaves out comes from that fat. A certified value outside what is
+ * published of the fat (by `like` or by its name), or of any triglyceride, stands in the notes, and with every lye that
+ * is worked out from it as a caution.
  *
  * @param input - name, certified figures: saponification and acid value in any unit that names its basis, iodine value
  *   in g I2/100 g, unsaponifiable matter and moisture as shares by mass
@@ -87,11 +89,12 @@ export function fatFromCertificate(input: FatFromCertificateInput): SingleFat {
   const fields = readShape('input', input, KEYS);
   const name = readText('name', fields['name']);
   const like = readLike(fields['like']);
-  const kind =
-    like !== undefined && fields['kind'] === undefined ? like.kind : readWord('kind', fields['kind'], FAT_KINDS);
+  const kind = like !== undefined && fields['kind'] === undefined ? like.kind : readKind(fields['kind']);
   const { value, notes } = readCertified(fields['saponificationValue'], fields['uncertainty']);
   const acid = readAcidValue(kind, fields['acidValue'], value, like);
-  const iodineValue = readIodineValues(fields['iodineValue']) ?? like?.iodineValue;
+  const certifiedIodine = readIodineValues(fields['iodineValue']);
+  const iodineValue = certifiedIodine ?? like?.iodineValue;
+  const against = [...valueContradictions(value, { kind, like }), ...iodineContradictions(certifiedIodine, like)];
   return knownFat(
     {
       name,
@@ -103,7 +106,7 @@ export function fatFromCertificate(input: FatFromCertificateInput): SingleFat {
       ...(iodineValue === undefined ? {} : { iodineValue }),
       ...(like?.profile === undefined ? {} : { profile: like.profile }),
       from: 'certificate',
-      notes: frozen([...notes, ...contradictions(value, like), ...acid.notes]),
+      notes: frozen([...notes, ...against, ...acid.notes]),
       basis: frozen<readonly SourceId[]>([...new Set<SourceId>(['iupac-2021', ...(like?.basis ?? [])])]),
       edition: EDITION,
     },
@@ -111,29 +114,17 @@ export function fatFromCertificate(input: FatFromCertificateInput): SingleFat {
   );
 }
 
-/**
- * A likely value outside the range of the fat it is a lot of, with the usual cause: 1.403 times too much or too little is a
- * value per gram of the other alkali.
- */
-function contradictions({ likely }: Estimate<SaponificationValue>, like: SingleFat | undefined): readonly Remark[] {
-  if (like === undefined) return [];
-  const { low, high } = like.saponificationValue;
-  const value = likely.mgKohPerG;
-  const isInside = (of: Decimal): boolean => of.gte(low.mgKohPerG) && of.lte(high.mgKohPerG);
-  if (isInside(value)) return [];
-  const perNaoh = molarMass('KOH').div(molarMass('NaOH'));
-  const cause = isInside(value.div(perNaoh))
-    ? 'it would fit as a value per gram of KOH: was it given as one of NaOH?'
-    : isInside(value.times(perNaoh))
-      ? 'it would fit as a value per gram of NaOH: was it given as one of KOH?'
-      : 'is it a lot of this fat, and the unit right?';
-  const range = `${low.mgKohPerG.toString()} to ${high.mgKohPerG.toString()}`;
-  return [
-    frozen({
-      code: 'certificate-outside-published-range',
-      text: `The certified ${value.toFixed(1)} mg KOH/g lies outside the published ${range} of ${like.name}; ${cause}`,
-    }),
-  ];
+function readKind(value: unknown): FatKind {
+  if (value === undefined) {
+    const kinds = FAT_KINDS.join(', ');
+    refuse(
+      'missing',
+      'kind',
+      `\`like\`, a published fat that it resembles (then its values are checked), or \`kind\`: one of ${kinds}`,
+      'neither',
+    );
+  }
+  return readWord('kind', value, FAT_KINDS);
 }
 
 function readLike(value: unknown): SingleFat | undefined {

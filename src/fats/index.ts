@@ -26,7 +26,8 @@ export {
 } from './profile.js';
 export { ratioOverProfile } from './profileRatio.js';
 export { profileSummaryOf, type ProfileSummary } from './profileSummaryOf.js';
-export { fat, isPublishedFat, isSameName, lettersOf, publishedFat } from './fat.js';
+export { fat, publishedFat } from './fat.js';
+export { isPublishedFat, isSameName, lettersOf } from './publishedNames.js';
 export { isKnownFat } from './knownFat.js';
 export { notesOfFats } from './notesOfFats.js';
 export { readFat } from './readFat.js';

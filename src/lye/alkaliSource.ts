@@ -19,7 +19,7 @@ import {
   type Ranged,
 } from '../quantities/index.js';
 import { hydroxidePerCarbonate, type Alkali } from './alkali.js';
-import { ASSAY, CARBONATE, STRENGTH } from './limits.js';
+import { CARBONATE, SOLID, STRENGTH } from './limits.js';
 
 /** Assay of a solid whose hydroxide is stated by itself. */
 export interface HydroxideAssay {
@@ -68,6 +68,8 @@ export interface ReadSource {
   readonly given: AlkaliSource;
 }
 
+const EXPECTED = '{ solid: { hydroxide: { percent: 98 } } } or { solution: { hydroxide: { percent: 50 } } }';
+
 /**
  * Reads an alkali source.
  *
@@ -76,7 +78,7 @@ export interface ReadSource {
  * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` and the faults of a quantity
  */
 export function readAlkaliSource(path: string, value: unknown, alkali: Alkali): ReadSource {
-  return alkaliSourceFrom(path, readShape(path, value, ['solid', 'solution']), alkali);
+  return alkaliSourceFrom(path, readShape(path, value, ['solid', 'solution'], EXPECTED), alkali);
 }
 
 /** Reads an alkali source among the fields of something else; an empty path is that of the input itself. */
@@ -115,7 +117,7 @@ function readSolid(path: string, value: unknown, alkali: Alkali): ReadSource {
     if (fields['totalAlkali'] !== undefined || fields['carbonate'] !== undefined) {
       refuse('bad-shape', path, 'either hydroxide, or totalAlkali with carbonate', 'both');
     }
-    const percents = readShares(`${path}.hydroxide`, fields['hydroxide'], ASSAY);
+    const percents = readShares(`${path}.hydroxide`, fields['hydroxide'], SOLID);
     const hydroxideShares = fractions(percents);
     return {
       state: 'solid',
@@ -124,7 +126,7 @@ function readSolid(path: string, value: unknown, alkali: Alkali): ReadSource {
       given: frozen({ solid: frozen({ hydroxide: shown(percents) }) }),
     };
   }
-  const total = readShares(`${path}.totalAlkali`, fields['totalAlkali'], ASSAY);
+  const total = readShares(`${path}.totalAlkali`, fields['totalAlkali'], SOLID);
   const carbonate = readShares(`${path}.carbonate`, fields['carbonate'], CARBONATE);
   const as = hydroxidePerCarbonate(alkali);
   const hydroxide = frozen({

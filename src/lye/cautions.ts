@@ -2,19 +2,25 @@ import { frozen, type Remark } from '../numbers/index.js';
 
 /*
  * The always-on cautions, in our own words. They rest on published handling facts (classification of sodium hydroxide as
- * causing severe burns, read) and on textbook chemistry recalled; they replace no safety data sheet. Each is a constant
- * of its own, so that a bundle carries those it can say.
+ * causing severe burns, read), on textbook chemistry recalled, and on the first-aid and handling text that safety data
+ * sheets of caustic have in common, recalled; they replace no safety data sheet. The heat of a 33 % lye is what
+ * `lyeTemperatureFromDissolving` gives: 104 °C; a test holds it. Each is a constant of its own, so that a bundle carries
+ * those it can say.
  */
 
 const caution = (code: string, text: string): Remark => frozen({ code, text });
 
+export const PERCENT_LIKE_FRACTION: Remark = /* @__PURE__ */ caution(
+  'percent-looks-like-fraction',
+  'A strength, a share of KOH or a superfat was read as hardly any percent. If a fraction of one was meant: 50 % is { percent: 50 } or { fraction: 0.5 }, 5 % is { percent: 5 } or { fraction: 0.05 }. Weigh nothing until that is sure.',
+);
 const CAUSTIC_BURNS: Remark = /* @__PURE__ */ caution(
   'caustic-burns',
-  'Caustic burns skin and blinds eyes: goggles, gloves, sleeves, air. Rinse at once with much water and get medical help.',
+  'Caustic burns skin and blinds eyes: goggles, gloves, sleeves, ventilation. Rinse at once with plenty of running water for at least 15 minutes, contact lenses out, and get medical help.',
 );
 export const SOLID_INTO_COLD_WATER: Remark = /* @__PURE__ */ caution(
   'solid-into-cold-water',
-  'Solid alkali goes into cold water, a little at a time and stirred; never water onto the solid: it boils and spits.',
+  'Solid alkali goes into cold water, a little at a time and stirred; never water onto the solid: it boils and spits. It gets hot at once: all of it in at once, a 33 % lye from flakes of 98 % and water of 20 °C passes 100 °C. A vessel that bears that (polypropylene, HDPE or stainless steel; no glass, no thin plastic, never aluminium), and ventilation: the mist burns.',
 );
 export const LYE_INTO_HOT_SOAP: Remark = /* @__PURE__ */ caution(
   'lye-into-hot-soap',
@@ -46,11 +52,15 @@ export const FREE_CAUSTIC_POSSIBLE: Remark = /* @__PURE__ */ caution(
 );
 export const NONE_LEFT_ON_PAPER: Remark = /* @__PURE__ */ caution(
   'none-left-on-paper',
-  'Within the bounds given or assumed (see the notes) no lot leaves free caustic, after complete reaction. Paper does not stir the pot: test before skin.',
+  'Within the bounds given or assumed (see the notes) no lot leaves free caustic, if all is mixed and reacts to the end, which these sums assume. Test before skin.',
 );
 export const CONTRADICTED_CERTIFICATE: Remark = /* @__PURE__ */ caution(
   'certificate-contradicts-standard',
-  'A certified saponification value lies outside every published range of its fat (see the notes): ask for it again before any lye is weighed.',
+  'A certified figure lies outside every published range of its fat (see the notes): ask for it again before any lye is weighed.',
+);
+export const BEYOND_KNOWN_FATS: Remark = /* @__PURE__ */ caution(
+  'certificate-beyond-known-fats',
+  'No published fat of its kind has such a saponification value as one that was certified (see the notes): check figure, unit and basis before any lye is weighed.',
 );
 export const STRONGER_THAN_DISSOLVES: Remark = /* @__PURE__ */ caution(
   'stronger-than-dissolves',

@@ -6,7 +6,7 @@ export {
   hydroxidePerOxide,
   type Alkali,
 } from './alkali.js';
-export { ASSAY, CARBONATE, STRENGTH } from './limits.js';
+export { CARBONATE, SOLID, STRENGTH } from './limits.js';
 export {
   alkaliContentOf,
   alkaliContentOfSteps,
@@ -25,6 +25,7 @@ export {
 export { CRYSTALLISED_STOCK, DILUTING_WARMS } from './benchCautions.js';
 export {
   alkaliCautions,
+  BEYOND_KNOWN_FATS,
   CARBONATE_FOAMS,
   CONTRADICTED_CERTIFICATE,
   FREE_CAUSTIC_CERTAIN,
@@ -36,6 +37,7 @@ export {
   NONE_LEFT_ON_PAPER,
   SOLID_INTO_COLD_WATER,
   STRONGER_THAN_DISSOLVES,
+  PERCENT_LIKE_FRACTION,
 } from './cautions.js';
 export {
   dilutedLye,

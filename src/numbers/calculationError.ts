@@ -28,7 +28,8 @@ const NAME = 'CalculationError';
  * ```
  */
 export class CalculationError extends Error {
-  override readonly name: string = NAME;
+  // set in the constructor: the CommonJS build gives a class with initialised fields another name
+  override readonly name: string;
   /** The kind of fault, for programs. */
   readonly code: ErrorCode;
   /** The field that is wrong, as `fats[0].mass.g`. */
@@ -40,6 +41,7 @@ export class CalculationError extends Error {
 
   constructor(code: ErrorCode, path: string, expected: string, received: string) {
     super(`${path}: expected ${expected}, received ${received}`);
+    this.name = NAME;
     this.code = code;
     this.path = path;
     this.expected = expected;

@@ -32,3 +32,9 @@ export function described(value: unknown): string {
   const text = words(value);
   return text.length > LONGEST ? `${text.slice(0, LONGEST - 1)}…` : text;
 }
+
+/** The same of what came as it was written: a text in quotes, so that blanks in it are seen. */
+export function asWritten(value: unknown): string {
+  if (typeof value !== 'string' || value === '') return described(value);
+  return `'${value.length > LONGEST - 2 ? `${value.slice(0, LONGEST - 3)}…` : value}'`;
+}

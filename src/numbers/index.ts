@@ -1,4 +1,4 @@
-export { isList } from './described.js';
+export { asWritten, isList } from './described.js';
 export { CalculationError, isCalculationError, type ErrorCode } from './calculationError.js';
 export { Decimal, ONE, ZERO, type DecimalNumber } from './decimal.js';
 export { frozen } from './frozen.js';
@@ -12,6 +12,7 @@ export {
   readWord,
   refuseKey,
   suggestion,
+  type Expected,
   type Fields,
 } from './readShape.js';
 export { refuse } from './refuse.js';

@@ -1,4 +1,5 @@
 import { frozen, isDecimal, isList, readFields, readShape, refuse, type Decimal } from '../numbers/index.js';
+import { refuseMeantRange } from './meantRange.js';
 
 /** A figure with its bounds: the lowest and highest the inputs allow, and the likely one. */
 export interface Estimate<Q> {
@@ -42,7 +43,11 @@ export function readRanged(
   backward?: string,
 ): RangeOf<Decimal> {
   if (!isRange(path, value)) {
-    return atAllEnds(readOne(path, value));
+    try {
+      return atAllEnds(readOne(path, value));
+    } catch (error) {
+      return refuseMeantRange(path, value, error);
+    }
   }
   const ends = readShape(path, value, ['low', 'likely', 'high']);
   let low = readOne(`${path}.low`, ends['low']);

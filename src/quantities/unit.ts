@@ -1,6 +1,7 @@
 import {
   checkedNumber,
   Decimal,
+  isDecimal,
   readFields,
   readNumber,
   refuse,
@@ -25,6 +26,8 @@ export interface Unit {
   readonly fromCanonical: (value: Decimal, path: string) => Decimal;
   /** Whether it is the canonical unit, in which limits are. */
   readonly isCanonical?: boolean;
+  /** Whether more of it is less in the canonical unit. */
+  readonly isBackward?: boolean;
   /** Publication that fixes the unit. */
   readonly source: SourceId;
 }
@@ -44,8 +47,17 @@ export function scaled(factor: string | (() => Decimal), source: SourceId): Unit
   return { toCanonical: (value) => value.times(used()), fromCanonical: (value) => value.div(used()), source };
 }
 
+/** What a quantity looks like, in words. */
+function aQuantity(units: Units<string>): string {
+  const names = Object.keys(units);
+  const chief = names.find((name) => units[name]?.isCanonical === true) ?? '';
+  const others = names.filter((name) => name !== chief);
+  return `a quantity such as { ${chief}: … }${others.length === 0 ? '' : ` (or ${others.join(', ')})`}`;
+}
+
 /**
- * Reads a quantity: exactly one unit key of its kind, holding one number. Limits are in the canonical unit.
+ * Reads a quantity: exactly one unit key of its kind, holding one number. Limits are in the canonical unit; refused, they are
+ * told in the unit that came.
  *
  * @returns the value in the canonical unit
  * @throws CalculationError `missing`, `bad-shape`, `two-units`, `unknown-unit`, `not-a-number` or `out-of-range`
@@ -56,19 +68,30 @@ export function readQuantity<U extends string>(
   units: Units<U>,
   limits?: Limits,
 ): Decimal {
-  const fields = readFields(path, value, `a quantity in one of ${Object.keys(units).join(', ')}`);
+  const fields = readFields(path, value, () => aQuantity(units));
   let found: U | undefined;
   for (const key in fields) {
-    if (!Object.hasOwn(units, key)) refuseKey('unknown-unit', path, key, Object.keys(units));
+    if (!Object.hasOwn(units, key)) refuseUnit(path, value, key, units);
     if (found !== undefined) refuse('two-units', path, 'exactly one unit', `${found} and ${key}`);
     found = key as U;
   }
-  if (found === undefined)
-    refuse('missing', path, `a quantity in one of ${Object.keys(units).join(', ')}`, 'an empty object');
+  if (found === undefined) refuse('missing', path, aQuantity(units), 'an empty object');
   const at = `${path}.${found}`;
-  const { toCanonical, isCanonical } = units[found];
+  const { toCanonical, fromCanonical, isCanonical, isBackward } = units[found];
   const came = readNumber(at, fields[found], isCanonical === true ? limits : undefined);
   if (isCanonical === true) return came;
-  const name = Object.keys(units).find((key) => units[key as U].isCanonical === true);
-  return checkedNumber(at, toCanonical(came, at), limits, came.toString(), ` ${String(name)}`);
+  const read = toCanonical(came, at);
+  if (isBackward === true) {
+    const name = Object.keys(units).find((key) => units[key as U].isCanonical === true);
+    return checkedNumber(at, read, limits, came.toString(), String, ` ${String(name)}`);
+  }
+  const told = (limit: number | string | Decimal): string =>
+    fromCanonical(new Decimal(limit), at).toSignificantDigits(6).toString();
+  return checkedNumber(at, read, limits, came.toString(), told);
+}
+
+/** A Decimal has fields too, but is a number without its unit. */
+function refuseUnit(path: string, value: unknown, key: string, units: Units<string>): never {
+  if (isDecimal(value)) refuse('bad-shape', path, aQuantity(units), value.toString());
+  return refuseKey('unknown-unit', path, key, Object.keys(units));
 }

@@ -1,4 +1,4 @@
-import { readFields, refuse, refuseKey, type Decimal } from '../numbers/index.js';
+import { isDecimal, readFields, refuse, refuseKey, type Decimal } from '../numbers/index.js';
 import { unitsByKind, type UnitsByKind } from './kinds/index.js';
 import { readQuantity, type OneUnit, type Unit } from './unit.js';
 
@@ -29,7 +29,9 @@ export type UnitFor<Q> = {
  */
 export function valueIn<const Q extends Quantity>(quantity: Q, unit: UnitFor<Q>): Decimal {
   const kinds: Readonly<Record<keyof UnitsByKind, Readonly<Record<string, Unit>>>> = unitsByKind();
-  const [first] = Object.keys(readFields('quantity', quantity));
+  const expected = 'a quantity such as { g: … }';
+  if (isDecimal(quantity)) refuse('bad-shape', 'quantity', expected, String(quantity));
+  const [first] = Object.keys(readFields('quantity', quantity, expected));
   if (first === undefined) refuse('missing', 'quantity', 'one unit key with a number', 'an empty object');
   const units = Object.values(kinds).find((candidates) => Object.hasOwn(candidates, first));
   if (units === undefined)

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { SOLVENT_IDS, type SolventId } from '../composition/index.js';
-import { ALKALIS, ASSAY, CARBONATE, readLyeCharge, STRENGTH, type Alkali } from '../lye/index.js';
+import { ALKALIS, CARBONATE, readLyeCharge, SOLID, STRENGTH, type Alkali } from '../lye/index.js';
 import { readShape, readText, refuse } from '../numbers/index.js';
 import type { FractionInput } from '../quantities/index.js';
 import { WORK_STAGES } from '../process/index.js';
@@ -74,8 +74,8 @@ export const fatSchema = (): v.GenericSchema<RecipeFat> =>
 const solidSchema = (): v.GenericSchema =>
   together(
     shape({
-      hydroxide: optional(rangedShare(ASSAY)),
-      totalAlkali: optional(rangedShare(ASSAY)),
+      hydroxide: optional(rangedShare(SOLID)),
+      totalAlkali: optional(rangedShare(SOLID)),
       carbonate: optional(rangedShare(CARBONATE)),
     }),
     eitherOf('hydroxide', 'totalAlkali'),

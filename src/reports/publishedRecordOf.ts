@@ -7,7 +7,7 @@ import {
   type PublishedFatRecord,
 } from '../fats/data/publishedFatRecords.js';
 import { publishedFats, type PublishedFat } from '../fats/data/publishedFats.js';
-import { fat, fats, type PublishedFatId } from '../fats/index.js';
+import { fats, publishedFat, readFat, type Fat, type PublishedFatId } from '../fats/index.js';
 import type { FattyAcid } from '../chemistry/index.js';
 import { Decimal, frozen, refuse } from '../numbers/index.js';
 import type { SourceId } from '../sources/index.js';
@@ -60,9 +60,9 @@ const UNITS = {
 /**
  * The published record of a fat, cell by cell: each limit with its publication and whether it was read or recalled.
  *
- * @param idOrSynonym - as for `fat`
+ * @param of - a name as for `fat`, or a published fat itself
  * @returns figures as printed, in the unit each states
- * @throws CalculationError `unknown-fat`, with a suggestion where a name comes close
+ * @throws CalculationError `unknown-fat`, with a suggestion where a name comes close; the faults of a fat
  *
  * @example
  * ```ts
@@ -71,10 +71,10 @@ const UNITS = {
  * [value?.low, value?.high, value?.source, value?.obtained]; // => ['248', '265', 'codex-cxs-210-2024', 'read']
  * ```
  */
-export function publishedRecordOf(idOrSynonym: string): PublishedRecord {
-  const { id } = fat(idOrSynonym);
+export function publishedRecordOf(of: string | Fat): PublishedRecord {
+  const { id } = publishedFat('fat', typeof of === 'object' ? readFat(of).id : of);
   const [listing] = fats.filter((one) => one.id === id);
-  if (listing === undefined) return refuse('unknown-fat', 'fat', 'a published fat', idOrSynonym);
+  if (listing === undefined) return refuse('unknown-fat', 'fat', 'a published fat', id);
   const record = publishedFatRecords[listing.id];
   const figures = publishedFats()[listing.id];
   return frozen({

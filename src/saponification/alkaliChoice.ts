@@ -59,6 +59,8 @@ export interface GivenAlkali {
   readonly kohShare?: Fraction;
 }
 
+const EXPECTED = '{ naoh: { solution: { hydroxide: { percent: 50 } } } }, the same of koh, or both with kohShare';
+
 /**
  * Reads the alkali of a plan.
  *
@@ -68,11 +70,10 @@ export function readAlkaliChoice(
   path: string,
   value: unknown,
 ): { readonly alkalis: readonly PlannedAlkali[]; readonly given: GivenAlkali } {
-  const { naoh, koh, kohShare } = readShape(path, value, ['naoh', 'koh', 'kohShare']);
+  const { naoh, koh, kohShare } = readShape(path, value, ['naoh', 'koh', 'kohShare'], EXPECTED);
   const source = (alkali: Alkali, given: unknown): ReadSource => readAlkaliSource(`${path}.${alkali}`, given, alkali);
   if (naoh !== undefined && koh !== undefined) {
-    const percent = readPercent(`${path}.kohShare`, kohShare, { above: 0, max: 100 });
-    if (percent.eq(100)) refuse('out-of-range', `${path}.kohShare`, 'less than 100 where there are two alkalis', '100');
+    const percent = readPercent(`${path}.kohShare`, kohShare, { above: 0, below: 100 });
     const [soda, potash, share] = [source('naoh', naoh), source('koh', koh), percent.div(100)];
     return {
       alkalis: [

@@ -51,17 +51,39 @@ export function demandOf(charges: readonly FatCharge[], steps?: Steps): Estimate
 }
 
 function noteDemand(singles: readonly FatCharge<SingleFat>[], demand: Estimate<Demand>, steps: Steps): void {
+  noted(steps, 'molar mass of KOH', 'atomic weights', 'g/mol', molarMass('KOH'));
+  noted(steps, 'molar mass of NaOH', 'atomic weights', 'g/mol', molarMass('NaOH'));
   for (const charge of singles) {
-    const { low, likely, high } = charge.fat.saponificationValue;
-    const of = `saponification value of ${charge.fat.name}`;
-    noted(steps, `${of}, leanest lot`, 'as published or certified', 'mg KOH/g', low.mgKohPerG);
-    noted(steps, `${of}, likely`, 'as published or certified', 'mg KOH/g', likely.mgKohPerG);
-    noted(steps, `${of}, richest lot`, 'as published or certified', 'mg KOH/g', high.mgKohPerG);
+    const { fat, grams } = charge;
+    const { low, likely, high } = fat.saponificationValue;
+    const [of, from] = [`saponification value of ${fat.name}`, originsOf(fat)];
+    noted(steps, `mass of ${fat.name}`, 'as charged', 'g', grams);
+    noted(steps, `${of}, leanest lot`, from.low, 'mg KOH/g', low.mgKohPerG);
+    noted(steps, `${of}, likely`, from.likely, 'mg KOH/g', likely.mgKohPerG);
+    noted(steps, `${of}, richest lot`, from.high, 'mg KOH/g', high.mgKohPerG);
     const { hydroxide } = demandAt([charge], 'likely');
-    noted(steps, `hydroxide for ${charge.fat.name}`, 'n = m·SV/(1000·M(KOH))', 'mol', hydroxide);
+    noted(steps, `hydroxide for ${fat.name}`, 'n = m·SV/(1000·M(KOH))', 'mol', hydroxide);
   }
   const { low, likely, high } = mapEnds(demand, ({ hydroxide }) => hydroxide);
   noted(steps, 'hydroxide for all fats, likely lots', 'n = Σ m·SV/(1000·M(KOH))', 'mol', likely);
   noted(steps, 'hydroxide for all fats, leanest lots', 'the same with the lowest values', 'mol', low);
   noted(steps, 'hydroxide for all fats, richest lots', 'the same with the highest values', 'mol', high);
+}
+
+/** What each end of a fat's saponification value rests on, as its origin and its notes tell. */
+function originsOf({ from, notes }: SingleFat): Estimate<string> {
+  const has = (code: string): boolean => notes.some((note) => note.code === code);
+  if (from === 'certificate') return { low: 'as certified', likely: 'as certified', high: 'as certified' };
+  if (from === 'standard') {
+    const likely = has('middle-of-range')
+      ? 'middle of the published range'
+      : has('profile-and-range-disagree')
+        ? 'the published limit nearest to the likely profile'
+        : has('half-the-maximum-unsaponifiable')
+          ? 'likely profile less half the maximum unsaponifiable matter; convention'
+          : 'likely profile';
+    return { low: 'lowest published limit', likely, high: 'highest published limit' };
+  }
+  const spread = '7 % about the likely value, or the bounds of the profile where wider; convention';
+  return { low: spread, likely: from === 'observation' ? 'as observed' : 'likely profile', high: spread };
 }

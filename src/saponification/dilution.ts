@@ -1,5 +1,15 @@
 import { STRENGTH } from '../lye/index.js';
-import { Decimal, frozen, readNumber, readShape, refuse, refuseKey, ZERO, type Numeric } from '../numbers/index.js';
+import {
+  asWritten,
+  Decimal,
+  frozen,
+  readNumber,
+  readShape,
+  refuse,
+  refuseKey,
+  ZERO,
+  type Numeric,
+} from '../numbers/index.js';
 import {
   readMass,
   readPercent,
@@ -43,7 +53,8 @@ export interface Undiluted {
 }
 
 const WAYS = ['strength', 'waterPerAlkali', 'waterPerFat', 'water'] as const;
-const EXPECTED = "strength, waterPerAlkali, waterPerFat or water, or 'as-is'";
+const EXPECTED =
+  "'as-is', { strength: { percent: 33 } }, { waterPerAlkali: 2 }, { waterPerFat: { percent: 38 } } or { water: { g: 300 } }";
 
 /**
  * Reads a dilution.
@@ -52,8 +63,8 @@ const EXPECTED = "strength, waterPerAlkali, waterPerFat or water, or 'as-is'";
  */
 export function readDilution(path: string, value: unknown): GivenDilution {
   if (value === 'as-is') return value;
-  if (typeof value === 'string') refuse('bad-shape', path, EXPECTED, value);
-  const fields = readShape(path, value, WAYS);
+  if (typeof value === 'string') refuse('bad-shape', path, EXPECTED, asWritten(value));
+  const fields = readShape(path, value, WAYS, EXPECTED);
   const [way, second] = Object.keys(fields);
   if (way === undefined) refuse('missing', path, EXPECTED, 'an empty object');
   if (second !== undefined) refuse('bad-shape', path, 'exactly one way of dilution', `${way} and ${second}`);
@@ -71,6 +82,11 @@ export function readDilution(path: string, value: unknown): GivenDilution {
     default:
       return refuseKey('unknown-key', path, way, WAYS);
   }
+}
+
+/** The strength that a dilution asks for, percent by mass. */
+export function strengthAsked(dilution: GivenDilution): Decimal | undefined {
+  return dilution !== 'as-is' && 'strength' in dilution ? dilution.strength.percent : undefined;
 }
 
 /**

@@ -22,7 +22,7 @@ import { basisOfFats, givenFats, notesOfLye, type ChargedFat } from './assumptio
 import { balanceOf, hydroxideCharged, type Balance } from './balance.js';
 import { batchOf, type BatchMass } from './batch.js';
 import { demandOf, type Demand } from './demand.js';
-import { readDilution, type Dilution, type GivenDilution } from './dilution.js';
+import { readDilution, strengthAsked, type Dilution, type GivenDilution } from './dilution.js';
 import { potCautions } from './potCautions.js';
 import { hydroxideFor, readTarget, type GivenTarget, type LyeTarget } from './target.js';
 import { strengthOf, weighedLye, type LyeMakeUp, type WeighedLye } from './weighedLye.js';
@@ -163,7 +163,15 @@ export function planLyeSteps(input: PlanLyeInput, steps?: Steps): LyePlan {
     ...balance,
     batch,
     notes: frozen([...notesOfFats(charges), ...notesOfLye(weighed.lye)]),
-    cautions: potCautions(charges, weighed.lye, balance, { addsWater: weighed.water.gt(0), strength }),
+    cautions: potCautions(charges, weighed.lye, balance, {
+      addsWater: weighed.water.gt(0),
+      strength,
+      asked: {
+        superfat: target.superfat?.percent,
+        strength: strengthAsked(dilution),
+        kohShare: alkali.kohShare?.percent,
+      },
+    }),
     basis: frozen<readonly SourceId[]>([...basisOfFats(charges), 'ghs-naoh']),
     edition: EDITION,
   });

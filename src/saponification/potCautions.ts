@@ -2,6 +2,7 @@ import { expandedCharges, type FatCharge, type SingleFat } from '../fats/index.j
 import {
   ALKALIS,
   alkaliCautions,
+  BEYOND_KNOWN_FATS,
   CARBONATE_FOAMS,
   CONTRADICTED_CERTIFICATE,
   CRYSTALLISED_STOCK,
@@ -15,10 +16,11 @@ import {
   NONE_LEFT_ON_PAPER,
   SOLID_INTO_COLD_WATER,
   STRONGER_THAN_DISSOLVES,
+  PERCENT_LIKE_FRACTION,
   type Alkali,
   type LyeCharge,
 } from '../lye/index.js';
-import type { Remark } from '../numbers/index.js';
+import { frozen, type Decimal, type Remark } from '../numbers/index.js';
 import type { Estimate, Fraction } from '../quantities/index.js';
 import type { Balance } from './balance.js';
 
@@ -27,10 +29,18 @@ const DISSOLVES_TO: Readonly<Record<Alkali, string>> = { naoh: '52.2', koh: '52.
 /** So much free acid, mg KOH/g, is felt when lye is added: some 5 % of the fat, a convention. */
 const MUCH_FREE_ACID = 10;
 
+/** What was asked for in percent. */
+export interface AskedPercents {
+  readonly superfat?: Decimal | undefined;
+  readonly strength?: Decimal | undefined;
+  readonly kohShare?: Decimal | undefined;
+}
+
 /** A lye still to be made: the water added to the alkali, and the strength that comes of it. */
 export interface ToBeMade {
   readonly addsWater: boolean;
   readonly strength: Estimate<Fraction>;
+  readonly asked?: AskedPercents;
 }
 
 /** What is left of caustic in the batch, as a caution. */
@@ -61,6 +71,36 @@ function lyeCautions(lye: readonly LyeCharge[], made: ToBeMade | undefined): rea
   ];
 }
 
+/** Percents that hardly anybody asks for, and that a fraction given as percent is; a lean superfat may well be 0.5 %. */
+const [HARDLY_ANY, HARDLY_ANY_SUPERFAT] = ['1', '0.3'];
+
+/** Whether something was read as hardly any percent: that is said before anything else, because all figures hang on it. */
+function isLikeFraction(lye: readonly LyeCharge[], { superfat, strength, kohShare }: AskedPercents = {}): boolean {
+  const isBelow = (percent: Decimal | undefined, least: string): boolean =>
+    percent !== undefined && !percent.isZero() && percent.lt(least);
+  return (
+    isBelow(superfat, HARDLY_ANY_SUPERFAT) ||
+    isBelow(strength, HARDLY_ANY) ||
+    isBelow(kohShare, HARDLY_ANY) ||
+    lye.some(({ source }) => isBelow(source.hydroxide.likely.times(100), HARDLY_ANY))
+  );
+}
+
+const CONTRADICTIONS: readonly string[] = [
+  'certificate-outside-published-range',
+  'iodine-value-outside-published-range',
+];
+
+/** What notes of the fats say against their certificates. */
+function certificateCautions(fats: readonly FatCharge<SingleFat>[]): readonly Remark[] {
+  const isNoted = (is: (code: string) => boolean): boolean =>
+    fats.some(({ fat }) => fat.notes.some(({ code }) => is(code)));
+  return [
+    ...(isNoted((code) => CONTRADICTIONS.includes(code)) ? [CONTRADICTED_CERTIFICATE] : []),
+    ...(isNoted((code) => code === 'certificate-beyond-known-fats') ? [BEYOND_KNOWN_FATS] : []),
+  ];
+}
+
 /** The cautions that fats and alkali about to meet call for, most urgent first. */
 export function potCautions(
   charges: readonly FatCharge[],
@@ -72,19 +112,23 @@ export function potCautions(
   const singles = expandedCharges(charges);
   const hasFreeAcid = singles.some(hasMuchFreeAcid);
   const hasCarbonate = lye.some(({ source }) => source.carbonate?.high.gt(0) ?? false);
-  const isContradicted = singles.some(({ fat }) =>
-    fat.notes.some(({ code }) => code === 'certificate-outside-published-range'),
-  );
+  const isDoubted = isLikeFraction(lye, made?.asked);
+  const contradicted = certificateCautions(singles);
   const caustic = causticCaution(balance);
   const isUrgent = caustic === FREE_CAUSTIC_CERTAIN || caustic === FREE_CAUSTIC_LIKELY;
-  return alkaliCautions(
-    ...(isUrgent ? [caustic] : []),
-    ...(isContradicted ? [CONTRADICTED_CERTIFICATE] : []),
-    ...lyeCautions(lye, made),
-    ...ofAdditions,
-    LYE_INTO_HOT_SOAP,
-    ...(hasFreeAcid ? [FREE_FATTY_ACID] : []),
-    ...(hasFreeAcid && hasCarbonate ? [CARBONATE_FOAMS] : []),
-    ...(isUrgent ? [] : [caustic]),
-  );
+  // nothing reassures where the figures themselves are in doubt
+  const isHollow = caustic === NONE_LEFT_ON_PAPER && (isDoubted || contradicted.length > 0);
+  return frozen([
+    ...(isDoubted ? [PERCENT_LIKE_FRACTION] : []),
+    ...alkaliCautions(
+      ...(isUrgent ? [caustic] : []),
+      ...contradicted,
+      ...lyeCautions(lye, made),
+      ...ofAdditions,
+      LYE_INTO_HOT_SOAP,
+      ...(hasFreeAcid ? [FREE_FATTY_ACID] : []),
+      ...(hasFreeAcid && hasCarbonate ? [CARBONATE_FOAMS] : []),
+      ...(isUrgent || isHollow ? [] : [caustic]),
+    ),
+  ]);
 }

@@ -30,13 +30,20 @@ export type GivenTarget = OneChoice<{
   readonly freeCausticAlkaliAtMost: AlkaliContent;
 }>;
 
+const EXPECTED = "{ superfat: { percent: 5 } } or { freeCausticAlkaliAtMost: { percentNaoh: '0.05' } }";
+
 /**
  * Reads a target.
  *
  * @throws CalculationError `missing`, `bad-shape`, `unknown-key`, `out-of-range` and the faults of a quantity
  */
 export function readTarget(path: string, value: unknown): GivenTarget {
-  const { superfat, freeCausticAlkaliAtMost: atMost } = readShape(path, value, ['superfat', 'freeCausticAlkaliAtMost']);
+  const { superfat, freeCausticAlkaliAtMost: atMost } = readShape(
+    path,
+    value,
+    ['superfat', 'freeCausticAlkaliAtMost'],
+    EXPECTED,
+  );
   if (superfat !== undefined && atMost !== undefined) {
     refuse('bad-shape', path, 'either superfat or freeCausticAlkaliAtMost', 'both');
   }
@@ -45,8 +52,7 @@ export function readTarget(path: string, value: unknown): GivenTarget {
     const percentNaoh = readAlkaliContent(`${path}.freeCausticAlkaliAtMost`, atMost, { min: 0, max: 5 });
     return frozen({ freeCausticAlkaliAtMost: frozen({ percentNaoh }) });
   }
-  const percent = readPercent(`${path}.superfat`, superfat);
-  if (percent.eq(100)) refuse('out-of-range', `${path}.superfat`, 'less than 100', '100');
+  const percent = readPercent(`${path}.superfat`, superfat, { min: 0, below: 100 });
   return frozen({ superfat: frozen({ percent }) });
 }
 

@@ -147,6 +147,15 @@ describe('fat: refusals', () => {
     ['stearic acid', ['stearic-acid-50', 'stearic-acid-70', 'stearic-acid-95', 'stearic-acid-purified']],
     ['cocnut oil', ['coconut-oil']],
     ['tallo', ['tallow']],
+    // the word that tells it from others, alone, misspelt or among words that tell nothing
+    ['coconut', ['coconut-oil']],
+    ['castor', ['castor-oil']],
+    ['olive', ['olive-oil']],
+    ['olive oil extra virgin', ['olive-oil']],
+    ['cocnut', ['coconut-oil']],
+    ['babasu', ['babassu-oil']],
+    ['rape oil', ['canola-oil', 'rapeseed-oil-high-erucic']],
+    ['coconut oli', ['coconut-oil']],
   ])('%s, with what may be meant', (name, candidates) => {
     const { code, path, message } = refusal(() => fat(name));
     expect({ code, path }).toEqual({ code: 'unknown-fat', path: 'fat' });
@@ -156,7 +165,17 @@ describe('fat: refusals', () => {
       .replaceAll(/["]/g, '')
       .replaceAll(/\boil\b/g, 'oil');
     for (const candidate of candidates) expect(meant?.replaceAll(' ', '-')).toContain(candidate);
+    expect(meant?.startsWith(candidates[0] ?? '')).toBe(true);
   });
+
+  it.each(['motor oil', 'mango butter', 'Goose fat', 'emu oil', 'oil', 'extra virgin oil', 'horse fat', 'unknown wax'])(
+    '%s, which is none on file, with nothing but where all are listed',
+    (name) => {
+      const { message } = refusal(() => fat(name));
+      expect(message).not.toContain('did you mean');
+      expect(message).toContain('fats.map(({ id }) => id) lists all');
+    },
+  );
 
   it.each(['', '  ', 'xyzzyplugh', 'toString', '__proto__', 'coconut oil\u0000palm oil', 12, null, undefined, {}, ['coconut-oil']])(
     '%o',

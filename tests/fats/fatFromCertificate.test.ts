@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import { fat, fatFromBlend, fatFromCertificate, planLye, readFat, type FatFromCertificateInput } from 'laurate';
+import { fat, fatFromBlend, fatFromCertificate, fats, planLye, readFat, type FatFromCertificateInput } from 'laurate';
+import { publishedRecordOf } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
 import { deviation, Exact, KOH, NAOH, textOf, throughJson } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
@@ -93,6 +94,45 @@ describe('fatFromCertificate: worked by hand', () => {
     const range = { low: { saponificationEquivalent: 5000 }, high: { saponificationEquivalent: 6000 } };
     // 56105/5000 = 11.221, 56105/6000 = 9.3508: the middle is 10.2859
     expect(lot({ mgKohPerG: 190 }, { acidValue: range }).acidValue.mgKohPerG.toFixed(4)).toBe('10.2859');
+  });
+});
+
+describe('fatFromCertificate: what speaks against a certificate', () => {
+  const noted = (more: object): string[] =>
+    fatFromCertificate({ name: 'Drum', ...more } as FatFromCertificateInput)
+      .notes.map(({ code }) => code)
+      .filter((code) => code.includes('certificate-') || code.includes('iodine-'));
+  const mg = (mgKohPerG: number | string): object => ({ saponificationValue: { mgKohPerG } });
+
+  it('a triglyceride outside the limits of all published ones: 160 (shea butter) to 265 (coconut oil)', () => {
+    const limits = fats
+      .filter(({ kind }) => kind === 'triglyceride')
+      .flatMap(({ id }) => publishedRecordOf(id).cells.filter(({ of }) => of === 'saponificationValue'))
+      .flatMap(({ low, high }) => (low === null || high === null ? [] : [Number(low), Number(high)]));
+    expect([Math.min(...limits), Math.max(...limits)]).toEqual([160, 265]);
+    const kind = 'triglyceride';
+    for (const within of [160, 265]) expect(noted({ kind, ...mg(within) })).toEqual([]);
+    for (const beyond of ['159.9', '265.1', 356, 600]) {
+      expect(noted({ kind, ...mg(beyond) })).toEqual(['certificate-beyond-known-fats']);
+    }
+    // what is no triglyceride has no such span
+    expect(noted({ kind: 'wax-ester', ...mg(95) })).toEqual([]);
+  });
+
+  it('an iodine value that is farther outside than the published range is wide: 6.3 to 10.6 of coconut oil', () => {
+    const of = (gI2Per100g: string): string[] =>
+      noted({ like: fat('coconut-oil'), ...mg(256), iodineValue: { gI2Per100g } });
+    for (const near of ['2', '6', '10.7', '14.9']) expect(of(near)).toEqual([]);
+    for (const far of ['1.9', '15', '90']) expect(of(far)).toEqual(['iodine-value-outside-published-range']);
+  });
+
+  it('says how to go on where neither `like` nor `kind` is given', () => {
+    expect(refusal(() => fatFromCertificate({ name: 'Drum', ...mg(190) } as never))).toMatchObject({
+      code: 'missing',
+      path: 'kind',
+      message:
+        'kind: expected `like`, a published fat that it resembles (then its values are checked), or `kind`: one of triglyceride, free-fatty-acid, wax-ester, rosin, received neither',
+    });
   });
 });
 

@@ -51,7 +51,7 @@ describe('bad input', () => {
     ['a percentage over 100', plan({ target: { superfat: { percent: 101 } } }), 'out-of-range', 'target.superfat.percent', 'received 101'],
     ['a fraction over 1', plan({ target: { superfat: { fraction: '1.01' } } }), 'out-of-range', 'target.superfat.fraction', 'received 1.01'],
     ['a negative percentage', plan({ target: { superfat: { percent: -1 } } }), 'out-of-range', 'target.superfat.percent'],
-    ['a decimal comma', mass({ g: '1,5' }), 'not-a-number', 'fats[0].mass.g', 'received 1,5'],
+    ['a decimal comma', mass({ g: '1,5' }), 'not-a-number', 'fats[0].mass.g', "received '1,5'"],
     ['no fats', plan({ fats: [] }), 'bad-shape', 'fats'],
     ['no fats at all', plan({ fats: undefined }), 'missing', 'fats'],
     ['no fats to demand', () => alkaliDemandOf([]), 'bad-shape', 'fats'],

@@ -71,7 +71,7 @@ describe('alkaliContentOf: laws', () => {
 
   it('without carbonate, total alkali is hydroxide', () => {
     fc.assert(
-      fc.property(tenths(1, 1100), (n) => {
+      fc.property(tenths(100, 1100), (n) => {
         const [low, likely, high] = bounds(total(`${String(n)}e-1`, '0'));
         expect([low, likely, high]).toEqual(
           bounds({ alkali: 'naoh', solid: { hydroxide: { percent: `${String(n)}e-1` } } }),
@@ -85,6 +85,8 @@ describe('alkaliContentOf: refusals', () => {
   const ok = { hydroxide: { percent: 50 } };
   it.each<[string, unknown, string, string]>([
     ['zero assay', { alkali: 'naoh', solid: { hydroxide: { percent: 0 } } }, 'out-of-range', 'solid.hydroxide.percent'],
+    ['a fraction as percent', { alkali: 'naoh', solid: { hydroxide: { percent: '0.98' } } }, 'out-of-range', 'solid.hydroxide.percent'],
+    ['the same of total alkali', { alkali: 'koh', solid: { totalAlkali: { percent: '9.9' }, carbonate: { percent: 0 } } }, 'out-of-range', 'solid.totalAlkali.percent'],
     ['111 %', { alkali: 'naoh', solid: { hydroxide: { percent: 111 } } }, 'out-of-range', 'solid.hydroxide.percent'],
     ['a solution of 76 %', { alkali: 'naoh', solution: { hydroxide: { percent: 76 } } }, 'out-of-range', 'solution.hydroxide.percent'],
     ['a range that begins at nothing', { alkali: 'naoh', solid: { hydroxide: fraction('0', '98') } }, 'out-of-range', 'solid.hydroxide.low.percent'],

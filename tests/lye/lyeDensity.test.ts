@@ -134,7 +134,7 @@ describe('lyeDensity: refusals', () => {
     [{ table: 'crc102' }, 'bad-shape', 'table: expected one of recommended, crc-102 (did you mean'],
     [{ alkali: 'soda' }, 'bad-shape', 'alkali: expected one of naoh, koh'],
     [{ temperature: undefined }, 'missing', 'temperature: expected a quantity'],
-    [{ temperature: { kelvin: '1e6' } }, 'out-of-range', 'temperature.kelvin: expected -100 to 400'],
+    [{ temperature: { kelvin: '1e6' } }, 'out-of-range', 'temperature.kelvin: expected 173.15 to 673.15'],
     [{ volume: { mL: 1 } }, 'unknown-key', 'input.volume'],
   ])('%o', (change, code, message) => {
     const refused = refusal(() => lyeDensity({ ...good, ...change } as never));

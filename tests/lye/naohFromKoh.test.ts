@@ -73,8 +73,8 @@ describe('naohFromKoh: refusals', () => {
   const good = { koh: { g: 1 }, kohAssay: { percent: 90 }, naohAssay: { percent: 98 } };
   it.each<[object, string, string]>([
     [{ koh: { g: -1 } }, 'out-of-range', 'koh.g: expected at least 0, received -1'],
-    [{ koh: { g: 'abc' } }, 'not-a-number', 'koh.g: expected a finite number or decimal text, received abc'],
-    [{ koh: { g: '1,5' } }, 'not-a-number', 'koh.g: expected a finite number or decimal text, received 1,5'],
+    [{ koh: { g: 'abc' } }, 'not-a-number', 'koh.g: expected a finite number or decimal text, received \'abc\''],
+    [{ koh: { g: '1,5' } }, 'not-a-number', 'koh.g: expected a decimal point: \'1.5\', received \'1,5\''],
     [{ kohAssay: { percent: 0 } }, 'out-of-range', 'kohAssay.percent: expected more than 0, received 0'],
     [{ kohAssay: { percent: 111 } }, 'out-of-range', 'kohAssay.percent: expected at most 110, received 111'],
     [{ naohAssay: { percent: 0 } }, 'out-of-range', 'naohAssay.percent: expected more than 0, received 0'],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { described } from '../../src/numbers/described.js';
+import { asWritten, described } from '../../src/numbers/described.js';
 
 const fault = (): never => {
   throw new Error('code of the value was run');
@@ -33,6 +33,20 @@ describe('described: worked by hand', () => {
     expect(described('x'.repeat(80))).toBe('x'.repeat(80));
     expect(described('x'.repeat(81))).toBe(`${'x'.repeat(79)}…`);
     expect(described(10n ** 100n)).toBe(`1${'0'.repeat(78)}…`);
+  });
+});
+
+describe('asWritten', () => {
+  it.each([
+    [' 5', "' 5'"],
+    ['', 'an empty text'],
+    [5, '5'],
+    [undefined, 'nothing'],
+    ['x'.repeat(78), `'${'x'.repeat(78)}'`],
+    ['x'.repeat(79), `'${'x'.repeat(77)}…'`],
+  ])('%o is %s, never longer than 80 characters', (value, text) => {
+    expect(asWritten(value)).toBe(text);
+    expect(text.length).toBeLessThanOrEqual(80);
   });
 });
 

@@ -20,6 +20,15 @@ describe('suggestion: worked by hand', () => {
     ['OZ', units, ' (did you mean "oz"?)'], // capitals apart they are the same
     ['c18:1', ['C18:1-OH', 'C18:1'], ' (did you mean "C18:1"?)'], // though another begins with it
     ['saponi', ['saponificationValue', 'saponin'], ' (did you mean "saponificationValue" or "saponin"?)'], // both begin so
+    // what others call them
+    ['grams', units, ' (did you mean "g"?)'],
+    ['Ounces', units, ' (did you mean "oz"?)'],
+    ['ml', ['mL', 'L'], ' (did you mean "mL"?)'],
+    ['assay', ['hydroxide', 'totalAlkali'], ' (did you mean "hydroxide"?)'],
+    ['purity', ['hydroxide', 'totalAlkali'], ' (did you mean "hydroxide"?)'],
+    ['min', ['low', 'likely', 'high'], ' (did you mean "low"?)'],
+    ['max', ['low', 'likely', 'high'], ' (did you mean "high"?)'],
+    ['superfat', ['fats', 'target'], ' (did you mean "target.superfat"?)'],
     ['superfatt', ['superfat', 'strength'], ' (did you mean "superfat"?)'],
     ['naho', ['naoh', 'koh'], ' (did you mean "naoh"?)'], // two letters exchanged count as two changes
     ['saponificaton vale', ['saponificationValue'], ' (did you mean "saponificationValue"?)'], // long words: a third
@@ -30,7 +39,10 @@ describe('suggestion: worked by hand', () => {
   });
 
   it.each([
-    ['gram', units], // three changes make "g" of it, and a short word is allowed two
+    ['assay', ['low', 'likely', 'high']], // a name for what is not here
+    ['superfat', ['low', 'likely', 'high']],
+    ['constructor', ['hydroxide']],
+    ['grain', units], // more changes than a short word is allowed, and no other name of ours
     ['temperature', ['superfat', 'strength']],
     ['g', []],
     ['superfat'.repeat(6), ['superfat'.repeat(6)]], // over 40 letters it is no slip of the pen
@@ -114,7 +126,7 @@ describe('readFields and readShape: refusals', () => {
     [[], 'bad-shape', 'x: expected an object, received a list of 0'],
     [[{ g: 1 }], 'bad-shape', 'x: expected an object, received a list of 1'],
     [5, 'bad-shape', 'x: expected an object, received 5'],
-    ['g', 'bad-shape', 'x: expected an object, received g'],
+    ['g', 'bad-shape', "x: expected an object, received 'g'"],
     [true, 'bad-shape', 'x: expected an object, received true'],
     [() => ({ g: 1 }), 'bad-shape', 'x: expected an object, received a function'],
   ])('%o is refused with %s', (value, code, message) => {
@@ -134,15 +146,30 @@ describe('readFields and readShape: refusals', () => {
   });
 
   it.each<[string, unknown, string, string]>([
-    ['a slip', { kgs: 1 }, 'x.kgs', 'x.kgs: expected one of g, kg (did you mean "kg"?), received kgs'],
-    ['a stranger', { temperature: 1 }, 'x.temperature', 'x.temperature: expected one of g, kg, received temperature'],
+    [
+      'a slip',
+      { kgs: 1 },
+      'x.kgs',
+      'x.kgs: expected only the fields g, kg (did you mean "kg"?), received the unknown field \'kgs\'',
+    ],
+    [
+      'a stranger',
+      { temperature: 1 },
+      'x.temperature',
+      "x.temperature: expected only the fields g, kg, received the unknown field 'temperature'",
+    ],
     [
       '__proto__',
       JSON.parse('{"__proto__": 1}'),
       'x.__proto__',
-      'x.__proto__: expected one of g, kg, received __proto__',
+      "x.__proto__: expected only the fields g, kg, received the unknown field '__proto__'",
     ],
-    ['constructor', { constructor: 1 }, 'x.constructor', 'x.constructor: expected one of g, kg, received constructor'],
+    [
+      'constructor',
+      { constructor: 1 },
+      'x.constructor',
+      "x.constructor: expected only the fields g, kg, received the unknown field 'constructor'",
+    ],
   ])('%s among the keys is refused', (_what, value, path, message) => {
     expect(refusal(() => readShape('x', value, ['g', 'kg']))).toEqual({ code: 'unknown-key', path, message });
   });
@@ -151,7 +178,8 @@ describe('readFields and readShape: refusals', () => {
     expect(refusal(() => refuseKey('unknown-key', '', 'superfatt', ['superfat']))).toEqual({
       code: 'unknown-key',
       path: 'superfatt',
-      message: 'superfatt: expected one of superfat (did you mean "superfat"?), received superfatt',
+      message:
+        'superfatt: expected only the fields superfat (did you mean "superfat"?), received the unknown field \'superfatt\'',
     });
   });
 });
@@ -165,9 +193,9 @@ describe('readWord', () => {
 
   it.each([
     [undefined, 'missing', 'x: expected one of nearest, down, up, received nothing'],
-    ['Down', 'bad-shape', 'x: expected one of nearest, down, up (did you mean "down"?), received Down'],
-    ['sideways', 'bad-shape', 'x: expected one of nearest, down, up, received sideways'],
-    ['constructor', 'bad-shape', 'x: expected one of nearest, down, up, received constructor'],
+    ['Down', 'bad-shape', 'x: expected one of nearest, down, up (did you mean "down"?), received \'Down\''],
+    ['sideways', 'bad-shape', "x: expected one of nearest, down, up, received 'sideways'"],
+    ['constructor', 'bad-shape', "x: expected one of nearest, down, up, received 'constructor'"],
     [null, 'bad-shape', 'x: expected one of nearest, down, up, received null'],
     [['down'], 'bad-shape', 'x: expected one of nearest, down, up, received a list of 1'],
   ])('%o is refused with %s', (value, code, message) => {
@@ -185,8 +213,8 @@ describe('readText', () => {
   it.each([
     [undefined, 'missing', 'nothing'],
     ['', 'bad-shape', 'an empty text'],
-    ['  \n', 'bad-shape', '  \n'],
-    ['y'.repeat(201), 'bad-shape', `${'y'.repeat(79)}…`],
+    ['  \n', 'bad-shape', "'  \n'"],
+    ['y'.repeat(201), 'bad-shape', `'${'y'.repeat(77)}…'`],
     [5, 'bad-shape', '5'],
     [null, 'bad-shape', 'null'],
     [Object('abc'), 'bad-shape', 'an object'],
@@ -205,7 +233,7 @@ describe('readList', () => {
     [undefined, 'missing', 'nothing'],
     [[], 'bad-shape', 'a list of 0'],
     [{ 0: 1, length: 1 }, 'bad-shape', 'an object'],
-    ['abc', 'bad-shape', 'abc'],
+    ['abc', 'bad-shape', "'abc'"],
     [null, 'bad-shape', 'null'],
   ])('%o is refused with %s', (value, code, received) => {
     const message = `x: expected a list with at least one entry, received ${received}`;

@@ -19,11 +19,16 @@ export const use = `
     fats: [{ fat: 'coconut-oil', mass: { g: '900' } }],
     lye: [{ alkali: 'naoh', mass: { g: '180' }, solid: { hydroxide: { percent: '99' } } }],
   };
+  try {
+    planLye(5);
+  } catch (error) {
+    console.log(error.constructor.name);
+  }
   console.log(readRecipe(recipe).fats[0].fat.name, auditRecipe(recipe).verdict, schema.required.join());
 `;
 // 90 / 56.105 * 39.997 / 0.98; and 1000 * 0.2564 * 0.95 / 56.105 * 39.997 / 0.5
 // 178 g of hydroxide for at most 170 g that 900 g of coconut oil can take up
-export const expected = '65.470 347.294 true function\nCoconut oil dangerous version,fats,lye\n';
+export const expected = '65.470 347.294 true function\nCalculationError\nCoconut oil dangerous version,fats,lye\n';
 
 export const imports = `
   import { naohFromKoh, planLye, fatFromCertificate } from 'laurate';

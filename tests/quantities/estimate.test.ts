@@ -136,13 +136,18 @@ describe('readRanged: laws', () => {
 });
 
 describe('readRanged: refusals', () => {
-  const UNITS = 'a quantity in one of percent, fraction, ppm';
+  const UNITS = 'a quantity such as { percent: … } (or fraction, ppm)';
 
   it.each<[unknown, string, string, string]>([
     [undefined, 'missing', 'assay', `${UNITS}, received nothing`],
     [null, 'missing', 'assay', `${UNITS}, received null`],
     [98, 'bad-shape', 'assay', `${UNITS}, received 98`],
-    [[98, 100], 'bad-shape', 'assay', `${UNITS}, received a list of 2`],
+    [
+      [98, 100],
+      'bad-shape',
+      'assay',
+      `one value, or a range as { low: …, high: … }, each end ${UNITS}, received a list of 2`,
+    ],
     [{ low: { percent: 98 } }, 'missing', 'assay.high', `${UNITS}, received nothing`],
     [{ high: { percent: 98 } }, 'missing', 'assay.low', `${UNITS}, received nothing`],
     [{ likely: { percent: 98 } }, 'missing', 'assay.low', `${UNITS}, received nothing`],
@@ -151,19 +156,19 @@ describe('readRanged: refusals', () => {
       { low: { percent: 98 }, high: { percent: 100 }, middle: 1 },
       'unknown-key',
       'assay.middle',
-      'one of low, likely, high, received middle',
+      "only the fields low, likely, high, received the unknown field 'middle'",
     ],
     [
       { low: { percent: 98 }, high: { percent: 100 }, percent: 99 },
       'unknown-key',
       'assay.percent',
-      'one of low, likely, high, received percent',
+      "only the fields low, likely, high, received the unknown field 'percent'",
     ],
     [
       { low: { percent: 98 }, high: { percents: 100 } },
       'unknown-unit',
       'assay.high.percents',
-      'one of percent, fraction, ppm (did you mean "percent"?), received percents',
+      `one of percent, fraction, ppm (did you mean "percent"?), received the unknown unit 'percents'`,
     ],
     [
       { low: { percent: 100 }, high: { percent: 98 } },

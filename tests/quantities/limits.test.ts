@@ -34,9 +34,9 @@ describe('limits', () => {
     for (const value of outside) expect([value, refusal(() => read('it', { [unit]: value })).code]).toEqual([value, 'out-of-range']);
   }); // prettier-ignore
 
-  it('a figure in another unit is told in the one it came in, and its limits in the canonical one', () => {
+  it('a figure in another unit is told in the one it came in, and so are its limits', () => {
     expect(refusal(() => readTemperature('it', { kelvin: 1 })).message).toBe(
-      'it.kelvin: expected -100 to 400 celsius, received 1',
+      'it.kelvin: expected 173.15 to 673.15, received 1',
     );
   });
 

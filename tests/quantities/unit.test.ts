@@ -71,28 +71,30 @@ describe('readQuantity: laws', () => {
 
 describe('readQuantity: refusals', () => {
   const KNOWN = 'one of mg, g, kg, oz, lb';
+  const QUANTITY = 'a quantity such as { g: … } (or mg, kg, oz, lb)';
 
   it.each<[unknown, string, string, string]>([
-    [undefined, 'missing', 'x', `a quantity in ${KNOWN}, received nothing`],
-    [null, 'missing', 'x', `a quantity in ${KNOWN}, received null`],
-    [{}, 'missing', 'x', `a quantity in ${KNOWN}, received an empty object`],
+    [undefined, 'missing', 'x', `${QUANTITY}, received nothing`],
+    [null, 'missing', 'x', `${QUANTITY}, received null`],
+    [{}, 'missing', 'x', `${QUANTITY}, received an empty object`],
     [{ g: undefined }, 'missing', 'x.g', 'a finite number or decimal text, received nothing'],
-    [500, 'bad-shape', 'x', `a quantity in ${KNOWN}, received 500`],
-    ['500 g', 'bad-shape', 'x', `a quantity in ${KNOWN}, received 500 g`],
-    [true, 'bad-shape', 'x', `a quantity in ${KNOWN}, received true`],
-    [[], 'bad-shape', 'x', `a quantity in ${KNOWN}, received a list of 0`],
-    [[{ g: 1 }], 'bad-shape', 'x', `a quantity in ${KNOWN}, received a list of 1`],
+    [500, 'bad-shape', 'x', `${QUANTITY}, received 500`],
+    ['500 g', 'bad-shape', 'x', `${QUANTITY}, received '500 g'`],
+    [new Decimal(5), 'bad-shape', 'x', `${QUANTITY}, received 5`],
+    [true, 'bad-shape', 'x', `${QUANTITY}, received true`],
+    [[], 'bad-shape', 'x', `${QUANTITY}, received a list of 0`],
+    [[{ g: 1 }], 'bad-shape', 'x', `${QUANTITY}, received a list of 1`],
     [{ g: 1, kg: 1 }, 'two-units', 'x', 'exactly one unit, received g and kg'],
     [{ g: 1, kg: undefined }, 'two-units', 'x', 'exactly one unit, received g and kg'],
-    [{ kgs: 1 }, 'unknown-unit', 'x.kgs', `${KNOWN} (did you mean "kg"?), received kgs`],
-    [{ G: 1 }, 'unknown-unit', 'x.G', `${KNOWN} (did you mean "g"?), received G`],
-    [{ pounds: 1 }, 'unknown-unit', 'x.pounds', `${KNOWN}, received pounds`],
-    [{ percent: 1 }, 'unknown-unit', 'x.percent', `${KNOWN}, received percent`],
-    [{ g: 1, note: 'by eye' }, 'unknown-unit', 'x.note', `${KNOWN}, received note`],
-    [{ constructor: 1 }, 'unknown-unit', 'x.constructor', `${KNOWN}, received constructor`],
-    [JSON.parse('{"__proto__": 1}'), 'unknown-unit', 'x.__proto__', `${KNOWN}, received __proto__`],
+    [{ kgs: 1 }, 'unknown-unit', 'x.kgs', `${KNOWN} (did you mean "kg"?), received the unknown unit 'kgs'`],
+    [{ G: 1 }, 'unknown-unit', 'x.G', `${KNOWN} (did you mean "g"?), received the unknown unit 'G'`],
+    [{ pounds: 1 }, 'unknown-unit', 'x.pounds', `${KNOWN} (did you mean "lb"?), received the unknown unit 'pounds'`],
+    [{ percent: 1 }, 'unknown-unit', 'x.percent', `${KNOWN}, received the unknown unit 'percent'`],
+    [{ g: 1, note: 'by eye' }, 'unknown-unit', 'x.note', `${KNOWN}, received the unknown unit 'note'`],
+    [{ constructor: 1 }, 'unknown-unit', 'x.constructor', `${KNOWN}, received the unknown unit 'constructor'`],
+    [JSON.parse('{"__proto__": 1}'), 'unknown-unit', 'x.__proto__', `${KNOWN}, received the unknown unit '__proto__'`],
     [{ g: NaN }, 'not-a-number', 'x.g', 'a finite number or decimal text, received NaN'],
-    [{ g: '1,5' }, 'not-a-number', 'x.g', 'a finite number or decimal text, received 1,5'],
+    [{ g: '1,5' }, 'not-a-number', 'x.g', "a decimal point: '1.5', received '1,5'"],
     [{ g: { g: 1 } }, 'not-a-number', 'x.g', 'a finite number or decimal text, received an object'],
     [{ g: '1e16' }, 'out-of-range', 'x.g', 'a magnitude from 1e-40 to 1e15, received 1e16'],
   ])('%o is refused with %s', (value, code, path, said) => {
@@ -116,7 +118,7 @@ describe('readQuantity: refusals', () => {
     expect(['bad-shape', 'not-a-number']).toContain(refusal(() => grams(value)).code);
   });
 
-  // Limits are in the canonical unit; what the maker wrote is what the message must show.
+  // Limits are in the canonical unit; the message shows them, and what the maker wrote, in the unit that came.
   it.each([
     [(): unknown => readMass('mass', { g: -1 }), 'mass.g', 'at least 0', '-1'],
     [(): unknown => readMass('mass', { lb: '-1' }), 'mass.lb', 'at least 0', '-1'],
@@ -124,12 +126,42 @@ describe('readQuantity: refusals', () => {
     [(): unknown => readPercent('assay', { percent: 101 }), 'assay.percent', '0 to 100', '101'],
     [(): unknown => readPercent('assay', { percent: '-0.1' }), 'assay.percent', '0 to 100', '-0.1'],
     [(): unknown => readPercent('assay', { percent: 0 }, { above: 0, max: 110 }), 'assay.percent', 'more than 0', '0'],
-    [(): unknown => readPercent('assay', { fraction: 90 }), 'assay.fraction', '0 to 100', '90'],
+    [(): unknown => readPercent('assay', { fraction: 90 }), 'assay.fraction', '0 to 1,', '90'],
+    [
+      (): unknown => readPercent('superfat', { fraction: 5 }, { min: 0, below: 100 }),
+      'superfat.fraction',
+      '0 to below 1,',
+      '5',
+    ],
+    [
+      (): unknown => readPercent('superfat', { percent: 150 }, { min: 0, below: 100 }),
+      'superfat.percent',
+      '0 to below 100,',
+      '150',
+    ],
+    [
+      (): unknown => readPercent('superfat', { percent: -1 }, { min: 0, below: 100 }),
+      'superfat.percent',
+      '0 to below 100,',
+      '-1',
+    ],
+    [
+      (): unknown => readPercent('share', { ppm: 1e6 }, { above: 0, below: 100 }),
+      'share.ppm',
+      'less than 1000000,',
+      '1000000',
+    ],
+    [
+      (): unknown => readSaponificationValue('sv', { saponificationEquivalent: 5000 }),
+      'sv.saponificationEquivalent',
+      '20 to 700 mgKohPerG,',
+      '5000',
+    ],
     [(): unknown => readAlkaliContent('limit', { percentNaoh: 101 }), 'limit.percentNaoh', '0 to 100', '101'],
     [(): unknown => readIodineValue('iv', { gI2Per100g: 501 }), 'iv.gI2Per100g', '0 to 500', '501'],
     [(): unknown => readSaponificationValue('sv', { mgKohPerG: 19.9 }), 'sv.mgKohPerG', '20 to 700', '19.9'],
     [(): unknown => readSaponificationValue('sv', { mgKohPerG: 701 }), 'sv.mgKohPerG', '20 to 700', '701'],
-    [(): unknown => readSaponificationValue('sv', { gNaohPerG: 183 }), 'sv.gNaohPerG', '20 to 700', '183'],
+    [(): unknown => readSaponificationValue('sv', { gNaohPerG: 183 }), 'sv.gNaohPerG', '0.0142579 to 0.499027,', '183'],
   ])('out of limits: case %#', (call, path, expected, received) => {
     const { code, path: at, message } = refusal(call);
     expect({ code, at }).toEqual({ code: 'out-of-range', at: path });

@@ -109,19 +109,50 @@ describe('valueIn: laws', () => {
 
 describe('valueIn: refusals', () => {
   it.each<[unknown, string, string, string, string]>([
-    [undefined, 'g', 'missing', 'quantity', 'an object, received nothing'],
-    [null, 'g', 'missing', 'quantity', 'an object, received null'],
+    [undefined, 'g', 'missing', 'quantity', 'a quantity such as { g: … }, received nothing'],
+    [null, 'g', 'missing', 'quantity', 'a quantity such as { g: … }, received null'],
     [{}, 'g', 'missing', 'quantity', 'one unit key with a number, received an empty object'],
-    [2, 'g', 'bad-shape', 'quantity', 'an object, received 2'],
-    ['2 lb', 'g', 'bad-shape', 'quantity', 'an object, received 2 lb'],
-    [[{ lb: 2 }], 'g', 'bad-shape', 'quantity', 'an object, received a list of 1'],
+    [2, 'g', 'bad-shape', 'quantity', 'a quantity such as { g: … }, received 2'],
+    [new Decimal(2), 'g', 'bad-shape', 'quantity', 'a quantity such as { g: … }, received 2'],
+    ['2 lb', 'g', 'bad-shape', 'quantity', "a quantity such as { g: … }, received '2 lb'"],
+    [[{ lb: 2 }], 'g', 'bad-shape', 'quantity', 'a quantity such as { g: … }, received a list of 1'],
     [{ lb: 2, oz: 3 }, 'g', 'two-units', 'quantity', 'exactly one unit, received lb and oz'],
-    [{ lb: '2,5' }, 'g', 'not-a-number', 'quantity.lb', 'a finite number or decimal text, received 2,5'],
-    [{ lb: 2 }, 'gram', 'unknown-unit', 'unit.gram', 'one of mg, g, kg, oz, lb, received gram'],
-    [{ lb: 2 }, 'kgs', 'unknown-unit', 'unit.kgs', 'one of mg, g, kg, oz, lb (did you mean "kg"?), received kgs'],
-    [{ lb: 2 }, 'percent', 'unknown-unit', 'unit.percent', 'one of mg, g, kg, oz, lb, received percent'],
-    [{ lb: 2 }, 'constructor', 'unknown-unit', 'unit.constructor', 'one of mg, g, kg, oz, lb, received constructor'],
-    [{ lb: 2, percent: 3 }, 'g', 'unknown-unit', 'quantity.percent', 'one of mg, g, kg, oz, lb, received percent'],
+    [{ lb: '2,5' }, 'g', 'not-a-number', 'quantity.lb', "a decimal point: '2.5', received '2,5'"],
+    [
+      { lb: 2 },
+      'gram',
+      'unknown-unit',
+      'unit.gram',
+      `one of mg, g, kg, oz, lb (did you mean "g"?), received the unknown unit 'gram'`,
+    ],
+    [
+      { lb: 2 },
+      'kgs',
+      'unknown-unit',
+      'unit.kgs',
+      `one of mg, g, kg, oz, lb (did you mean "kg"?), received the unknown unit 'kgs'`,
+    ],
+    [
+      { lb: 2 },
+      'percent',
+      'unknown-unit',
+      'unit.percent',
+      `one of mg, g, kg, oz, lb, received the unknown unit 'percent'`,
+    ],
+    [
+      { lb: 2 },
+      'constructor',
+      'unknown-unit',
+      'unit.constructor',
+      `one of mg, g, kg, oz, lb, received the unknown unit 'constructor'`,
+    ],
+    [
+      { lb: 2, percent: 3 },
+      'g',
+      'unknown-unit',
+      'quantity.percent',
+      `one of mg, g, kg, oz, lb, received the unknown unit 'percent'`,
+    ],
   ])('%o in %s is refused with %s', (quantity, unit, code, path, said) => {
     expect(refusal(() => told(quantity as object, unit))).toEqual({ code, path, message: `${path}: expected ${said}` });
   });

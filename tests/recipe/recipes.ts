@@ -96,7 +96,7 @@ const ranged = (min: number, max: number): fc.Arbitrary<object> =>
   );
 
 const solid = fc.oneof(
-  fc.record({ hydroxide: ranged(1, 110) }),
+  fc.record({ hydroxide: ranged(10, 110) }),
   fc.record({ totalAlkali: ranged(85, 110), carbonate: ranged(0, 20) }),
 );
 const alkali = fc.oneof(

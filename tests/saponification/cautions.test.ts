@@ -3,12 +3,15 @@ import {
   fat,
   fatFromBlend,
   fatFromCertificate,
+  lyeTemperatureFromDissolving,
   planLye,
+  soapFromLye,
   superfatFromLye,
   type AlkaliChoice,
   type AlkaliSource,
   type Dilution,
   type Fat,
+  type FatFromCertificateInput,
 } from 'laurate';
 import { describe, expect, it } from 'vitest';
 
@@ -29,18 +32,19 @@ interface Case {
   readonly superfat?: number;
   readonly dilution?: Dilution;
 }
-const codes = ({
+const plan = ({
   fats = [lot(1)],
   alkali = { naoh: solid },
   superfat = 5,
   dilution = { strength: { percent: 30 } },
-}: Case): string[] =>
+}: Case) =>
   planLye({
     fats: fats.map((one) => ({ fat: one, mass: { g: 500 } })),
     alkali,
     target: { superfat: { percent: superfat } },
     dilution,
-  }).cautions.map(({ code }) => code);
+  });
+const codes = (of: Case): string[] => plan(of).cautions.map(({ code }) => code);
 
 const ALWAYS = [
   'caustic-burns',
@@ -65,6 +69,54 @@ describe('cautions of a plan', () => {
       'sums-not-a-certificate',
     ]);
   }); // prettier-ignore
+
+  describe('a percent below one looks like a fraction of one, and that comes first', () => {
+    const fraction = 'percent-looks-like-fraction';
+    const two = (kohShare: number | string): AlkaliChoice => ({
+      naoh: stock,
+      koh: solid,
+      kohShare: { percent: kohShare },
+    });
+    it.each<[string, Case, Case]>([
+      ['superfat', { superfat: 0.29 }, { superfat: 0.3 }],
+      ['strength', { dilution: { strength: { percent: '0.33' } } }, { dilution: { strength: { percent: 1 } } }],
+      ['lye', { alkali: { naoh: { solution: { hydroxide: { percent: '0.5' } } } }, dilution: 'as-is' }, { alkali: { naoh: { solution: { hydroxide: { percent: 1 } } } }, dilution: 'as-is' }],
+      ['share of KOH', { alkali: two('0.6') }, { alkali: two(1) }],
+    ])('%s', (of, below, from) => {
+      const [first, second] = plan(below).cautions;
+      expect([first?.code, second?.code]).toEqual([fraction, 'caustic-burns']);
+      expect(codes(below)).not.toContain('none-left-on-paper');
+      expect(codes(from)).not.toContain(fraction);
+      expect(codes(from)).toContain(of === 'superfat' ? 'free-caustic-possible' : 'none-left-on-paper');
+    }); // prettier-ignore
+
+    it('nothing asked for is no such percent', () => {
+      expect(codes({ superfat: 0 })).not.toContain(fraction);
+    });
+
+    it('the lye as weighed, also of soap made', () => {
+      const charge = {
+        fats: [{ fat: lot(1), mass: { g: 500 } }],
+        lye: [{ alkali: 'naoh', mass: { g: 178 }, solution: { hydroxide: { percent: '0.5' } } }],
+      } as const;
+      for (const { cautions } of [superfatFromLye(charge), soapFromLye(charge)]) {
+        expect(cautions.map(({ code }) => code).slice(0, 2)).toEqual([fraction, 'caustic-burns']);
+      }
+    });
+  });
+
+  it('the lye of flakes is as hot as it is said to be', () => {
+    const { final } = lyeTemperatureFromDissolving({
+      alkali: 'naoh',
+      solid: { g: 330 },
+      assay: { percent: 98 },
+      water: { g: 650 },
+      start: { celsius: 20 },
+    });
+    // 330 g of 98 % and 650 g of water: 323.4/980 is 33 %
+    expect(final.celsius.toFixed(0)).toBe('104');
+    expect(plan({}).cautions.find(({ code }) => code === 'solid-into-cold-water')?.text).toContain('passes 100 °C');
+  });
 
   it('are never left out', () => {
     for (const one of [{}, { alkali: { naoh: stock }, dilution: 'as-is' }, { superfat: 99 }] as const) {
@@ -173,11 +225,33 @@ describe('cautions of a lye as weighed', () => {
     // 0.180 g of KOH to the gram is right; 0.180 of NaOH is 252.5 mg of KOH, 0.1283 of KOH is 128.3
     expect(cautions(castor({ gKohPerG: '0.180' }))).not.toContain('certificate-contradicts-standard');
     expect(cautions(castor({ gNaohPerG: '0.180' }))[1]).toBe('certificate-contradicts-standard');
-    expect(note(castor({ gNaohPerG: '0.180' }))).toContain('fit as a value per gram of KOH');
-    expect(note(castor({ gKohPerG: '0.1283' }))).toContain('fit as a value per gram of NaOH');
+    // nothing reassures beside it
+    expect(cautions(castor({ gKohPerG: '0.180' }))).toContain('none-left-on-paper');
+    expect(cautions(castor({ gNaohPerG: '0.180' }))).not.toContain('none-left-on-paper');
+    expect(note(castor({ gNaohPerG: '0.180' }))).toContain(
+      "180.0 fits if it is mg of KOH, not of NaOH, per gram of fat: then { mgKohPerG: '180.0' }",
+    );
+    expect(note(castor({ gKohPerG: '0.1283' }))).toContain(
+      "128.3 fits if it is mg of NaOH, not of KOH, per gram of fat: then { gNaohPerG: '0.1283' }",
+    );
     expect(note(castor({ gKohPerG: '0.200' }))).toContain('is it a lot of this fat');
     const blend = fatFromBlend({ name: 'Stock', parts: [{ fat: castor({ gNaohPerG: '0.180' }), mass: { g: 1 } }] });
     expect(cautions(blend)).toContain('certificate-contradicts-standard');
+  });
+
+  it('a triglyceride beyond every published one, and oil that is another by its iodine value', () => {
+    const made = (more: object): string[] =>
+      codes({ fats: [fatFromCertificate({ name: 'Drum', ...more } as FatFromCertificateInput)] });
+    const beyond = made({ kind: 'triglyceride', saponificationValue: { mgKohPerG: 356 } });
+    expect(beyond[1]).toBe('certificate-beyond-known-fats');
+    expect(beyond).not.toContain('none-left-on-paper');
+    const unsaturated = made({
+      like: fat('coconut-oil'),
+      saponificationValue: { mgKohPerG: 256 },
+      iodineValue: { gI2Per100g: 90 },
+    });
+    expect(unsaturated[1]).toBe('certificate-contradicts-standard');
+    expect(unsaturated).not.toContain('none-left-on-paper');
   });
 
   it('much free acid counts by the acid value, whatever the kind', () => {

@@ -341,7 +341,7 @@ describe('readTarget: refusals', () => {
     ['a limit below nothing', atMost('-0.01'), 'out-of-range', 'target.freeCausticAlkaliAtMost.percentNaoh'],
     ['a limit without its basis', { freeCausticAlkaliAtMost: { percent: '0.05' } }, 'unknown-unit', 'target.freeCausticAlkaliAtMost.percent'],
     ['a bare limit', { freeCausticAlkaliAtMost: '0.05' }, 'bad-shape', 'target.freeCausticAlkaliAtMost'],
-    ['superfat of all', { superfat: { percent: 100 } }, 'out-of-range', 'target.superfat'],
+    ['superfat of all', { superfat: { percent: 100 } }, 'out-of-range', 'target.superfat.percent'],
     ['neither', {}, 'missing', 'target.superfat'],
     ['an unknown key', { freeCaustic: { percentNaoh: 1 } }, 'unknown-key', 'target.freeCaustic'],
     ['nothing', undefined, 'missing', 'target'],

@@ -32,6 +32,10 @@ describe('sources: worked by hand', () => {
     expect(sources(ids).map(({ id }) => id)).toEqual(['iupac-2021']);
   });
 
+  it('has its own conventions in the edition of the figures', () => {
+    expect(sources(['laurate-convention'])[0]?.edition).toBe(EDITION);
+  });
+
   it('knows the edition of the figures by year and number', () => {
     expect(EDITION).toMatch(/^\d{4}\.\d+$/);
   });

@@ -223,7 +223,10 @@ function floatFat(row: unknown, own: OwnFats): FloatFat | undefined {
 }
 
 /** The strength of an alkali in percent, away from the limits of what is read. */
-const within = (percent: number, most: number): number => (percent > 0.01 && percent < most ? percent : Number.NaN);
+const within = (percent: number, [least, most]: readonly [number, number]): number =>
+  percent > least && percent < most ? percent : Number.NaN;
+const OF_SOLID = [10.1, 109.9] as const;
+const OF_SOLUTION = [0.01, 74.9] as const;
 
 function strengthIn(fields: Plain, alkali: Alkali): Ends | undefined {
   const { fraction, hydroxidePerCarbonate: per } = constants();
@@ -243,9 +246,9 @@ function strengthIn(fields: Plain, alkali: Alkali): Ends | undefined {
   const exactly = (percent: number): Ends => ({ low: percent / 100, likely: percent / 100, high: percent / 100 });
   if (hydroxide !== undefined) {
     if (totalAlkali !== undefined || carbonate !== undefined) return undefined;
-    return exactly(within(figureIn(hydroxide, fraction).value, solid === undefined ? 74.9 : 109.9));
+    return exactly(within(figureIn(hydroxide, fraction).value, solid === undefined ? OF_SOLUTION : OF_SOLID));
   }
-  const total = within(figureIn(totalAlkali, fraction).value, 109.9);
+  const total = within(figureIn(totalAlkali, fraction).value, OF_SOLID);
   const asHydroxide = figureIn(carbonate, fraction).value * per[alkali];
   // with more of it the difference would be less sure; and 35 % of it is less than may be read
   return asHydroxide < 35 && asHydroxide < total / 2 ? exactly(total - asHydroxide) : undefined;

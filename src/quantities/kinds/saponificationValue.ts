@@ -19,7 +19,12 @@ export const saponificationValueUnits: Units<SaponificationValueUnit> = {
   mgKohPerG: /* @__PURE__ */ canonical('iso-3657'),
   gKohPerG: /* @__PURE__ */ scaled('1000', 'iso-3657'),
   gNaohPerG: /* @__PURE__ */ scaled(() => molarMass('KOH').div(molarMass('NaOH')).times(1000), 'iupac-2021'),
-  saponificationEquivalent: { toCanonical: inverse, fromCanonical: inverse, source: 'simmons-appleton-1908' },
+  saponificationEquivalent: {
+    toCanonical: inverse,
+    fromCanonical: inverse,
+    isBackward: true,
+    source: 'simmons-appleton-1908',
+  },
 };
 
 /** Value and equivalent are each 1000·M(KOH) over the other. */

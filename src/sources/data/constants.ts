@@ -51,6 +51,7 @@ export const constants = () =>
     },
     'laurate-convention': {
       title: 'Convention of this library, named and explained in its guides',
-      edition: '0.1.0',
+      // the edition of the figures, to which conventions belong
+      edition: '2026.1',
     },
   }) as const;
