@@ -45,6 +45,7 @@ export {
   type DilutedLyeResult,
   type GivenDilutedAmount,
 } from './dilutedLye.js';
+export { dissolvesTo } from './dissolvesTo.js';
 export { lyeHeatCapacity } from './heatOfDissolving.js';
 export {
   hydroxideFromOxideGrade,
