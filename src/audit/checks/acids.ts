@@ -60,7 +60,7 @@ export function acidDecides(
       superfatWithAcid: counted.superfat,
       freeCausticAlkaliWithAcid: counted.freeCausticAlkali,
     }),
-    explanation: `${names} takes up lye, ${inWords(atMost)} g of NaOH at most, and that decides. Without it the likely superfat is ${inWords(percent)} %, which leaves ${inWords(free)} % NaOH free in the pot; the limit is ${inWords(limit.percentNaoh)} % NaOH. If it is pure and meets the lye, the likely superfat is ${inWords(withAcid)} %, which leaves ${inWords(left)} % NaOH. Nothing says how strong it is, or that all of it goes in: without it the soap burns skin. Test before skin.`,
+    explanation: `What goes by the name of ${names} takes up lye, ${inWords(atMost)} g of NaOH at most, and that decides. Without it the likely superfat is ${inWords(percent)} %, which leaves ${inWords(free)} % NaOH free in the pot; the limit is ${inWords(limit.percentNaoh)} % NaOH. If it is pure and meets the lye, the likely superfat is ${inWords(withAcid)} %, which leaves ${inWords(left)} % NaOH. Nothing says how strong it is, or that all of it goes in: without it the soap burns skin. Test before skin.`,
     slips: frozen([]),
     basis: without.basis,
   };
