@@ -211,7 +211,7 @@ describe('acid that decides', () => {
 
   // 190 g are −6.61 to −2.51 % without, and 177.509 are 0.40 to 4.23 % with all of it
   it.each([['-5', true], ['-1', true], ['2', true], ['5', true], ['6', false], ['-8', false], ['4.4', false]])(
-    'a superfat of %s %% is one that either way of counting gives: %s',
+    'a superfat of %s per cent is one that either way of counting gives: %s',
     (percent, fits) => {
       for (const [field, code] of [['claimed', 'superfat-contradicted'], ['target', 'target-missed']] as const) {
         // nobody aims at alkali in excess
