@@ -26,7 +26,7 @@ import {
 } from '../quantities/index.js';
 import { readParts } from '../recipe/readParts.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import { namedAcids } from './checks/acids.js';
+import { namedAcids } from './checks/counted.js';
 import { notJudgedFindings, unreadableFindings } from './checks/reading.js';
 import { arePartsClaimed } from './checks/partShares.js';
 import { partPoints } from './checks/partValues.js';

@@ -7,6 +7,8 @@ import { additionShareFindings } from './checks/additionShares.js';
 import { alkaliFindings } from './checks/alkalis.js';
 import { causticClaimFinding } from './checks/causticClaim.js';
 import { slipsOfCharge } from './checks/chargeDiagnosis.js';
+import { dilutedFinding } from './checks/diluted.js';
+import { dissolvingFindings } from './checks/dissolving.js';
 import { fatLeftFinding } from './checks/fatLeft.js';
 import { causticTargetFinding, freeCausticFinding, printedCausticFinding } from './checks/freeCaustic.js';
 import { kohShareFinding } from './checks/kohShare.js';
@@ -16,6 +18,7 @@ import { phFinding } from './checks/ph.js';
 import { saponificationValueFindings } from './checks/saponificationValues.js';
 import { shareFindings } from './checks/shares.js';
 import { sharesAboveWholeFindings } from './checks/sharesAboveWhole.js';
+import { solidAssayFindings } from './checks/solidAssay.js';
 import { strengthFinding } from './checks/strength.js';
 import { superfatFinding } from './checks/superfat.js';
 import { temperatureFindings } from './checks/temperatures.js';
@@ -59,6 +62,9 @@ export function judged(
     claimed.freeCausticAlkali && printedCausticFinding(claimed.freeCausticAlkali, limit),
     claimed.freeCausticAlkali && causticClaimFinding(pot, claimed.freeCausticAlkali),
     superfat === undefined && fatLeftFinding(pot, slips),
+    ...dissolvingFindings(pot),
+    ...solidAssayFindings(pot),
+    dilutedFinding(pot),
     ...saponificationValueFindings(pot),
     ...shareFindings(pot),
     isMadeUp && claimed.strength && strengthFinding(pot, claimed.strength),
@@ -71,8 +77,11 @@ export function judged(
     ...sharesAboveWholeFindings(pot, claimed),
     claimed.ph !== undefined && phFinding(pot, claimed.ph),
     ...temperatureFindings(pot, parts),
-    ...acidFindings(pot),
-    ...alkaliFindings(pot),
+    ...acidFindings(
+      pot,
+      ofLots.some(({ code }) => code === 'acid-not-counted'),
+    ),
+    ...alkaliFindings(pot, limit),
     ...addedFatFindings(pot),
   ].flatMap((finding) => (finding === undefined || finding === false ? [] : [finding]));
 }

@@ -188,12 +188,29 @@ function chargedBy(lye: readonly PotLye[]): Span {
 
 /** The balance of a pot with another lye: `change` is asked of each alkali. */
 export function balanceWith(pot: Pot, change: (one: PotLye) => LyeChargeInput): SuperfatFromLyeResult | undefined {
-  return balanceOf({ ...pot, lye: pot.lye.map((one) => ({ ...one, input: change(one) })) }, []);
+  return balanceOfLye(pot, pot.lye.map(change));
+}
+
+/** An alkali of unstated assay as the weakest it may be. */
+export function atWeakest({ input, isStated, charge }: PotLye): LyeChargeInput {
+  if (isStated) return input;
+  const { alkali, mass } = input;
+  return { alkali, mass, solid: { hydroxide: { fraction: charge.source.hydroxide.low } } };
+}
+
+/** The balance of a pot with quite another lye, everything in it weighing the same. */
+export function balanceOfLye(pot: Pot, lye: readonly LyeChargeInput[]): SuperfatFromLyeResult | undefined {
+  return balanceOf({ ...pot, lye: lye.map((input) => ({ input })) }, []);
 }
 
 /** How fats and lye stand to each other, where all of them are known. */
 function balanceOf(
-  { fats, lye, water, batchGrams }: Pick<Pot, 'fats' | 'lye' | 'water' | 'batchGrams'>,
+  {
+    fats,
+    lye,
+    water,
+    batchGrams,
+  }: Pick<Pot, 'fats' | 'water' | 'batchGrams'> & { readonly lye: readonly Pick<PotLye, 'input'>[] },
   faults: CalculationError[],
 ): SuperfatFromLyeResult | undefined {
   const charge = fats.flatMap(({ fat, grams }) => (fat === undefined ? [] : [{ fat, mass: { g: grams.value } }]));

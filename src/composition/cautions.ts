@@ -21,7 +21,7 @@ export const AMINE_HIDES_ALKALI: Remark = /* @__PURE__ */ caution(
 );
 export const ALKALI_AMONG_ADDITIONS: Remark = /* @__PURE__ */ caution(
   'alkali-among-additions',
-  'An addition goes by the name of an alkali. By its name it counts as none: superfat and free caustic are told without it, and it burns skin. It belongs to the lye.',
+  'An addition goes by the name of an alkali. By its name it counts as none: superfat and free caustic are told without it. A hydroxide burns skin and belongs to the lye.',
 );
 export const ACID_INTO_HOT_SOAP: Remark = /* @__PURE__ */ caution(
   'acid-into-hot-soap',

@@ -20,7 +20,8 @@ import {
   SPIRIT_CATCHES_FIRE,
   SUGAR_IN_HOT_LYE,
 } from './cautions.js';
-import { isNamedAlkali, isNamedSpirit, namedAcid } from './namedAdditions.js';
+import { isNamedSpirit, namedAcid } from './namedAdditions.js';
+import { isNamedAlkali } from './namedAlkalis.js';
 import { readChargedPot, type ChargedPot, type GivenComposition, type MadeSoap } from './chargedPot.js';
 import { COMPONENTS, SPIRITS, SUGARS, componentOfSolvent, type ComponentName } from './components.js';
 import {

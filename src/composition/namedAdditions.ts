@@ -1,7 +1,4 @@
-import { lettersOf } from '../fats/index.js';
-
-/** What caustic is called, as words of a name. */
-const CAUSTIC = /\b(?:(?:sodium|potassium) hydroxide|caustic (?:soda|potash)|naoh|koh|lye)\b/;
+import { plainWords } from './namedAlkalis.js';
 
 /** What spirit is called, and what is sold dissolved in it. */
 const SPIRIT =
@@ -11,21 +8,24 @@ const SPIRIT =
 const NO_SPIRIT =
   /\b(?:alcohol free|spirit vinegar|(?:fatty|sugar|wool|wax|lanolin|polyvinyl|benzyl|cetyl|cetearyl|cetostearyl|stearyl|behenyl|lauryl|myristyl|oleyl) alcohols?)\b/g;
 
-const wordsOf = (name: string): string => name.toLowerCase().replaceAll(/[^a-z]+/g, ' ');
-
-/** Whether something goes by the name of a caustic alkali, which has its place in the lye. */
-export const isNamedAlkali = (name: string): boolean => CAUSTIC.test(wordsOf(name));
-
 /** Whether something goes by the name of a spirit: by its name nothing tells how much, but it burns all the same. */
-export const isNamedSpirit = (name: string): boolean => SPIRIT.test(wordsOf(name).replaceAll(NO_SPIRIT, ' '));
+export const isNamedSpirit = (name: string): boolean => SPIRIT.test(plainWords(name).replaceAll(NO_SPIRIT, ' '));
 
 /** An acid that something goes by the name of; `other` is one whose mass does not tell what it takes up of the lye. */
 export type NamedAcid = 'citric' | 'lactic' | 'other';
 
+/*
+ * Their names in English, German, French, Spanish, Italian, Portuguese and Dutch, without accents and spaces; `acid` is in most
+ * of them. Common practice, no source.
+ */
+const CITRIC = /citricacid|zitronensae?ure|citronensae?ure|(?:acide|acido)citri(?:que|co)|citroenzuur/;
+const LACTIC = /lacticacid|milchsae?ure|acidelactique|acidol(?:act|at|att)ico|melkzuur/;
+const OTHER = /acid|vinegar|sae?ure|zuur|vinaigre|vinagre|essig|azijn/;
+
 /** The acid that something goes by the name of, if it does. */
 export function namedAcid(name: string): NamedAcid | undefined {
-  const letters = lettersOf(name);
-  if (letters.includes('citricacid')) return 'citric';
-  if (letters.includes('lacticacid')) return 'lactic';
-  return letters.includes('acid') || letters.includes('vinegar') ? 'other' : undefined;
+  const letters = plainWords(name).replaceAll(' ', '');
+  if (CITRIC.test(letters)) return 'citric';
+  if (LACTIC.test(letters)) return 'lactic';
+  return OTHER.test(letters) ? 'other' : undefined;
 }

@@ -47,6 +47,7 @@ export {
   type DilutedLyeResult,
   type GivenDilutedAmount,
 } from './dilutedLye.js';
+export { dissolvesTo } from './dissolvesTo.js';
 export { lyeHeatCapacity } from './lyeHeats.js';
 export {
   hydroxideFromOxideGrade,

@@ -11,7 +11,8 @@ import {
 import { EDITION, type SourceId } from '../sources/index.js';
 import { hydroxideMolarMass } from './alkali.js';
 import { DILUTING_WARMS } from './benchCautions.js';
-import { alkaliCautions, SOLID_INTO_COLD_WATER } from './cautions.js';
+import { alkaliCautions, SOLID_INTO_COLD_WATER, STRONGER_THAN_DISSOLVES } from './cautions.js';
+import { dissolvesTo } from './dissolvesTo.js';
 import { givenCharge, LYE_CHARGE_KEYS, lyeChargeFrom, type LyeChargeGiven, type LyeChargeInput } from './lyeCharge.js';
 
 /** Input of {@link lyeStrengthFromMixing}: the alkali as weighed, and the water it is mixed with. */
@@ -79,13 +80,17 @@ export function lyeStrengthFromMixingSteps(
   noted(steps, 'hydroxide in it', 'm·w', 'g', grams.likely);
   const strength = mapEnds(grams, (pure) => frozen({ percent: pure.times(100).div(lye) }));
   noted(steps, 'strength', 'm·w/(m + m(water))', 'percent', strength.likely.percent);
+  const most = dissolvesTo([charge.alkali]);
   return frozen({
     by: 'lyeStrengthFromMixing',
     given: frozen({ ...givenCharge(charge), water: frozen({ g: water }) }),
     strength,
     lye: frozen({ g: lye }),
     hydroxide: mapEnds(grams, (pure) => frozen({ mol: pure.div(hydroxideMolarMass(charge.alkali)) })),
-    cautions: alkaliCautions(charge.source.state === 'solid' ? SOLID_INTO_COLD_WATER : DILUTING_WARMS),
+    cautions: alkaliCautions(
+      charge.source.state === 'solid' ? SOLID_INTO_COLD_WATER : DILUTING_WARMS,
+      ...(most !== undefined && strength.high.percent.gt(most) ? [STRONGER_THAN_DISSOLVES] : []),
+    ),
     basis: BASIS,
     edition: EDITION,
   });

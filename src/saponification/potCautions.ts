@@ -1,12 +1,12 @@
 import { expandedCharges, type FatCharge, type SingleFat } from '../fats/index.js';
 import {
-  ALKALIS,
   alkaliCautions,
   BEYOND_KNOWN_FATS,
   CARBONATE_FOAMS,
   CONTRADICTED_CERTIFICATE,
   CRYSTALLISED_STOCK,
   DILUTING_WARMS,
+  dissolvesTo,
   FREE_CAUSTIC_CERTAIN,
   FREE_CAUSTIC_LIKELY,
   FREE_CAUSTIC_POSSIBLE,
@@ -17,15 +17,12 @@ import {
   SOLID_INTO_COLD_WATER,
   STRONGER_THAN_DISSOLVES,
   PERCENT_LIKE_FRACTION,
-  type Alkali,
   type LyeCharge,
 } from '../lye/index.js';
 import { frozen, type Decimal, type Remark } from '../numbers/index.js';
 import type { Estimate, Fraction } from '../quantities/index.js';
 import type { Balance } from './balance.js';
 
-/** Where a hydroxide stops dissolving in water at 20 °C, percent by mass: 109 g of NaOH, 112 g of KOH to 100 g, recalled. */
-const DISSOLVES_TO: Readonly<Record<Alkali, string>> = { naoh: '52.2', koh: '52.8' };
 /** So much free acid, mg KOH/g, is felt when lye is added: some 5 % of the fat, a convention. */
 const MUCH_FREE_ACID = 10;
 
@@ -57,12 +54,8 @@ const hasMuchFreeAcid = ({ fat: { acidValue } }: FatCharge<SingleFat>): boolean 
 function lyeCautions(lye: readonly LyeCharge[], made: ToBeMade | undefined): readonly Remark[] {
   const solutions = lye.filter(({ source }) => source.state === 'solution');
   const mayFreeze = solutions.some(({ alkali, source }) => mayFreezeInStore(alkali, source.hydroxide.high.times(100)));
-  // of two solids together no figure is on file
-  const tooStrong = ALKALIS.some(
-    (one) =>
-      lye.every(({ alkali, source }) => alkali === one && source.state === 'solid') &&
-      made?.strength.high.percent.gt(DISSOLVES_TO[one]) === true,
-  );
+  const most = dissolvesTo(lye.map(({ alkali }) => alkali));
+  const tooStrong = most !== undefined && made?.strength.high.percent.gt(most) === true;
   return [
     ...(solutions.length < lye.length ? [SOLID_INTO_COLD_WATER] : []),
     ...(solutions.length > 0 && made?.addsWater === true ? [DILUTING_WARMS] : []),

@@ -33,6 +33,68 @@ describe('of drawn recipes', () => {
   });
 });
 
+describe('of recipes that meet what makes doubtful by itself', () => {
+  const row = fc.record({
+    alkali: fc.constantFrom('naoh' as const, 'koh' as const),
+    g: fc.integer({ min: 20, max: 260 }),
+    state: fc.constantFrom('solid' as const, 'solution' as const, 'unstated' as const),
+    percent: fc.constantFrom('20', '50', '52', '52.2', '52.5', '52.8', '60', '74', '75', '76', '89.9', '90', '98', '100', '101', '102'),
+  });
+  const name = fc.constantFrom('citric acid', 'Milchsäure', 'vinegar', 'Ätznatron', 'potasse caustique', 'soda ash', 'clay', 'lime oil');
+  const drawn = fc.record({
+    lye: fc.array(row, { minLength: 1, maxLength: 2 }),
+    water: fc.option(fc.constantFrom('0', '60', '150.5', '300', '4500', '5200'), { nil: undefined }),
+    additions: fc.array(fc.record({ name, mass: fc.integer({ min: 1, max: 40 }).map((g) => ({ g })) }), { maxLength: 2 }),
+    superfat: fc.option(fc.integer({ min: 0, max: 12 }), { nil: undefined }),
+  });
+  type Drawn = typeof drawn extends fc.Arbitrary<infer T> ? T : never;
+
+  const recipeOf = ({ lye: rows, water, additions, superfat }: Drawn): object => ({
+    version: 1,
+    fats: [{ fat: 'Drum', mass: { g: '1000' } }],
+    lye: rows.map(({ alkali, g, state, percent }) => {
+      const hydroxide = { percent: state === 'solution' && Number(percent) > 75 ? '50' : percent };
+      return { alkali, mass: { g }, ...(state === 'unstated' ? {} : { [state]: { hydroxide } }) };
+    }),
+    ...(water === undefined ? {} : { water: { g: water } }),
+    additions,
+    ...(superfat === undefined ? {} : { claimed: { superfat: { percent: superfat } } }),
+  });
+
+  it('the verdict is that of the audit, and each of them is met', () => {
+    const near = fc.record({ g: fc.integer({ min: 180, max: 205 }), sour: fc.integer({ min: 1, max: 40 }) }).map(({ g, sour }): Drawn => ({
+      lye: [{ alkali: 'naoh', g, state: 'solid', percent: '100' }],
+      water: '300',
+      additions: [{ name: 'citric acid', mass: { g: sour } }],
+      superfat: undefined,
+    }));
+    const seed = 20261203;
+    const corpus = [...fc.sample(drawn, { seed, numRuns: 400 }), ...fc.sample(near, { seed, numRuns: 40 })].map(recipeOf);
+    expect(verdicts(corpus)).toEqual(audits(corpus));
+    const met = new Map<string, number>();
+    for (const { code, severity } of corpus.flatMap((recipe) => auditRecipe(recipe, { fats: own }).findings)) {
+      met.set(`${code} ${severity}`, (met.get(`${code} ${severity}`) ?? 0) + 1);
+    }
+    for (const found of [
+      'lye-stronger-than-dissolves caution', 'assay-not-of-a-solid caution', 'pot-much-diluted caution', 'acid-not-counted caution',
+      'acid-not-counted note', 'alkali-not-counted caution', 'alkali-not-counted danger',
+    ]) {
+      expect([found, (met.get(found) ?? 0) > 3]).toEqual([found, true]);
+    }
+  });
+
+  it('those of lye and pot are clear, those of names and assays are for the audit', () => {
+    const [usual, strong, thin, odd, sour] = [
+      pot({ water: { g: '20000000' } }),
+      pot({ water: { g: '9000000' } }),
+      pot({ water: { g: '99999999' }, fats: [{ fat: 'Drum', mass: { g: '15000000' } }], lye: [lye('2600000')] }),
+      pot({ lye: [lye('24000000', { hydroxide: { percent: '49' } })] }),
+      pot({ water: { g: '20000000' }, additions: [{ name: 'citric acid', mass: { g: '5' } }] }),
+    ];
+    expect([usual, strong, thin, odd, sour].map(clear)).toEqual(['sound', 'doubtful', 'doubtful', undefined, undefined]);
+  });
+}); // prettier-ignore
+
 /** A recipe as it depends on one figure, which is a text of seven decimals. */
 interface Family {
   readonly name: string;
@@ -88,6 +150,10 @@ const families: readonly Family[] = [
   { name: 'free caustic, assay not stated, the weakest', of: (figure) => pot({ lye: [{ alkali: 'naoh', mass: { g: figure } }] }), between: [12_500_000, 13_450_000] },
   { name: 'free caustic, total alkali', of: (figure) => pot({ lye: [lye(figure, { totalAlkali: { percent: '98.1' }, carbonate: { fraction: '0.0213' } })] }), between: [12_500_000, 14_000_000] },
   { name: 'much fat left', of: byLye(), between: [9_000_000, 11_500_000] },
+  { name: 'lye that dissolves', of: byWater({}), between: [9_000_000, 11_000_000] },
+  { name: 'two alkalis that dissolve', of: (figure) => pot({ lye: [lye('10000000'), { alkali: 'koh', mass: { g: '6000000' }, solution: { hydroxide: { fraction: '0.49' } } }], water: { g: figure } }), between: [5_000_000, 10_000_000] },
+  { name: 'a solution that is none', of: (figure) => pot({ lye: [{ alkali: 'koh', mass: { g: '31000000' }, solution: { hydroxide: { percent: figure } } }] }), between: [50, 55] },
+  { name: 'a pot of six times its fats', of: (figure) => pot({ fats: [{ fat: 'Drum', mass: { g: '15000000' } }], lye: [lye('2600000')], water: { g: figure } }), between: [60_000_000, 80_000_000] },
   { name: 'superfat, the low end', of: byLye({ superfat: { percent: '9.3' } }, 'Lot'), between: [11_640_000, 12_600_000] },
   { name: 'superfat, the high end', of: byLye({ superfat: { fraction: '0.093' } }, 'Drum'), between: [11_000_000, 11_900_000] },
   { name: 'superfat aimed at', of: (figure) => pot({ lye: [lye(figure)], target: { superfat: { percent: '8' } } }), between: [11_000_000, 11_900_000] },

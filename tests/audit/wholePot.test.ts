@@ -300,12 +300,70 @@ describe('acids among the additions', () => {
 });
 
 describe('alkalis among the additions', () => {
-  it.each(['sodium hydroxide', 'NaOH, 50 %', 'Caustic-Soda', 'Lye (KOH)'])('%s is not sound', (name) => {
-    for (const amount of [{ mass: { g: '50' } }, { volume: { mL: '50' } }]) {
-      const result = audited(pot({ additions: [{ name, ...amount }] }));
-      expect(findingIn(result, 'alkali-not-counted')).toMatchObject({ severity: 'caution', path: 'additions[0]' });
-      expect(result.verdict).toBe('doubtful');
+  const named = (name: string, amount: object, more: object = {}) =>
+    audited(pot({ additions: [{ name, ...amount }], ...more }));
+
+  it.each(['sodium hydroxide', 'NaOH, 50 %', 'Ätznatron', 'Lye (KOH)', 'Pottasche', 'borax'])(
+    '%s is not sound',
+    (name) => {
+      // 5 g of pure NaOH beside the 170 are below the 178.22 that the fats take up
+      for (const amount of [{ mass: { g: '5' } }, { volume: { mL: '50' } }]) {
+        const result = named(name, amount);
+        expect(findingIn(result, 'alkali-not-counted')).toMatchObject({ severity: 'caution', path: 'additions[0]' });
+        expect(result.verdict).toBe('doubtful');
+      }
+    },
+  );
+
+  // 1000 g of 250 mg KOH/g take up 178.2238 g of NaOH, and 8.2238 g more than are in the lye, 11.5357 g as KOH
+  it.each([
+    ['Natronlauge', '9', '0.0514', 'dangerous'], // (179 − 178.2238)/1509
+    ['Natronlauge', '8.9', '0.0448', 'doubtful'], // 0.6762/1508.9
+    ['Kalilauge', '13', '0.069', 'dangerous'], // (13 − 11.5357) · 39.997/56.105/1513
+    ['Kalilauge', '12', '0.0219', 'doubtful'],
+    ['soda ash', '900', '', 'doubtful'],
+  ])('%s, %s g: counted with the lye as if it were pure', (name, g, left, verdict) => {
+    const result = named(name, { mass: { g } });
+    expect(result.verdict).toBe(verdict);
+    const found = findingIn(result, 'alkali-not-counted');
+    expect(found.severity).toBe(verdict === 'dangerous' ? 'danger' : 'caution');
+    if (verdict === 'dangerous') {
+      expect(result.findings[0]).toBe(found);
+      expect(found.explanation).toContain(`leaves ${left} % NaOH free`);
+      expect(Object.keys(found.values)).toEqual(['limit', 'superfat']);
     }
+  });
+
+  it('several are counted together, those of no known mass and weaker ones are not', () => {
+    const additions = [
+      { name: 'Ätznatron', mass: { g: '5' } },
+      { name: 'soude caustique', mass: { g: '4' } },
+      { name: 'lye', volume: { mL: '400' } },
+      { name: 'washing soda', mass: { g: '1' } },
+    ];
+    const severities = (more: readonly object[]) =>
+      audited(pot({ additions: more }))
+        .findings.filter(({ code }) => code === 'alkali-not-counted')
+        .map(({ path, severity }) => `${path} ${severity}`);
+    expect(severities(additions)).toEqual([
+      'additions[0] danger', 'additions[1] danger', 'additions[3] caution', 'additions[2] caution',
+    ]);
+    expect(severities(additions.slice(1))).toEqual(['additions[0] caution', 'additions[2] caution', 'additions[1] caution']);
+    // (what has no known mass stands last) what an acid takes up is taken off, as where it decides by itself
+    expect(severities([...additions.slice(0, 2), { name: 'citric acid', mass: { g: '2' } }])).toEqual([
+      'additions[0] caution', 'additions[1] caution',
+    ]);
+  }); // prettier-ignore
+
+  it('an assay that is not stated counts at its lowest, also here', () => {
+    const lye = [{ alkali: 'naoh', mass: { g: '178' } }]; // 95 % of it is 169.1: 9.1238 g to go
+    expect(named('sosa cáustica', { mass: { g: '9' } }, { lye }).findings.some(({ severity }) => severity === 'danger')).toBe(false);
+    expect(named('sosa cáustica', { mass: { g: '10' } }, { lye }).verdict).toBe('dangerous');
+  }); // prettier-ignore
+
+  it('and nothing is counted where fats and lye cannot be set against each other', () => {
+    const { findings } = named('NaOH', { mass: { g: '900' } }, { fats: [{ fat: 'moon butter', mass: { g: '10' } }] });
+    expect(findings.find(({ code }) => code === 'alkali-not-counted')?.severity).toBe('caution');
   });
 
   it.each(['colour', 'polyethylene scent', 'alkohol', 'salt of soda'])('%s is none', (name) => {

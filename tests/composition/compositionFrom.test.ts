@@ -224,6 +224,8 @@ describe('compositionFrom: worked by hand', () => {
   it('warns of an alkali that goes by its name only', () => {
     const named = (name: string) => codes(compose([{ name, mass: { g: 50 } }]).cautions);
     expect(named('Sodium hydroxide, 99 %')).toContain('alkali-among-additions');
+    expect(named('Ätznatron')).toContain('alkali-among-additions');
+    expect(named('soda ash')).toContain('alkali-among-additions');
     expect(named('colour')).not.toContain('alkali-among-additions');
   });
 

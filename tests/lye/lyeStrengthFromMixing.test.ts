@@ -51,6 +51,32 @@ describe('lyeStrengthFromMixing: worked by hand', () => {
   });
 });
 
+describe('lyeStrengthFromMixing: what does not dissolve', () => {
+  // 109 g of NaOH and 112 g of KOH to 100 g of water at 20 °C: 109/209, 112/212
+  it.each([
+    ['naoh', 100, 91.6, false], // 100/191.6 = 52.19 %
+    ['naoh', 100, 91.5, true], // 52.22 %
+    ['koh', 100, 89.4, false], // 52.798 %
+    ['koh', 100, 89.3, true], // 52.83 %
+  ] as const)('%s, %d g in %d g', (alkali, g, water, isTooStrong) => {
+    const { cautions } = lyeStrengthFromMixing({ alkali, mass: { g }, ...solid(100), water: { g: water } });
+    expect(cautions.some(({ code }) => code === 'stronger-than-dissolves')).toBe(isTooStrong);
+  });
+
+  it('is said of the strongest assay, and of a solution as well', () => {
+    const codes = (input: LyeStrengthFromMixingInput): string[] =>
+      lyeStrengthFromMixing(input).cautions.map(({ code }) => code);
+    const range = { solid: { hydroxide: { low: { percent: 90 }, high: { percent: 110 } } } };
+    // at most 110/200 = 55 %
+    expect(codes({ alkali: 'naoh', mass: { g: 100 }, ...range, water: { g: 100 } })).toContain(
+      'stronger-than-dissolves',
+    );
+    expect(codes({ alkali: 'koh', mass: { g: 100 }, ...stock(60), water: { g: 10 } })).toContain(
+      'stronger-than-dissolves',
+    );
+  });
+});
+
 describe('lyeStrengthFromMixing: laws', () => {
   const grams = fc.integer({ min: 1, max: 1_000_000 });
   const percent = fc.integer({ min: 1, max: 75 });

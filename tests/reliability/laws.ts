@@ -92,7 +92,7 @@ export const elsewhere: Elsewhere = {
       'scales: every mass by the factor, every share as it was',
       'does not care for the order of rows',
       'planned again as it is made, is the same',
-      'is sound where no likely lot leaves caustic and every lot keeps the limit, else doubtful; never worse',
+      'is sound where no likely lot leaves caustic, every lot keeps the limit and lye, assay and pot are usual, else doubtful; never worse',
     ],
   },
   auditRecipe: {

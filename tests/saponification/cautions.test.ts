@@ -175,6 +175,12 @@ describe('cautions of a plan', () => {
     // 109 and 112 g to 100 g of water at 20 °C: 109/209, 112/212
     expect(at('52.7', { koh: solid })).toBe(false);
     expect(at('52.9', { koh: solid })).toBe(true);
+    // of both together the lower limit, a convention
+    const both = { naoh: solid, koh: solid, kohShare: { percent: 50 } };
+    expect([at('52.2', both), at('52.3', both)]).toEqual([false, true]);
+    // what is called a solution, and is stronger than one can be
+    const melt: AlkaliSource = { solution: { hydroxide: { percent: 60 } } };
+    expect(codes({ alkali: { koh: melt }, dilution: 'as-is' })).toContain('stronger-than-dissolves');
   });
 
   it('each has a text that is a sentence', () => {

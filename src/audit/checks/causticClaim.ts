@@ -5,7 +5,7 @@ import type { Finding } from '../finding.js';
 import { balanceWith, type Pot, type PotLye } from '../pot.js';
 import { printedQuantity } from '../printed.js';
 import { namedFats } from './addedFats.js';
-import { namedAcids } from './acids.js';
+import { namedAcids } from './counted.js';
 
 /**
  * Whether the masses of a recipe can leave the free caustic that it prints, over lots, assays and last digits. Less than any

@@ -1,17 +1,19 @@
-import type { LyeChargeInput } from '../../lye/index.js';
 import { frozen } from '../../numbers/index.js';
 import { unitsByKind, type AlkaliContent, type AlkaliContentInput } from '../../quantities/index.js';
 import type { SuperfatFromLyeResult } from '../../saponification/index.js';
 import { asPrinted, inWords } from '../figures.js';
 import type { Finding } from '../finding.js';
-import { balanceWith, type Pot, type PotLye } from '../pot.js';
+import { atWeakest, balanceWith, type Pot } from '../pot.js';
 import { printedQuantity } from '../printed.js';
 import type { Slip } from '../slips/slip.js';
+import { acidDecides } from './acids.js';
+import { balanceCounting } from './counted.js';
 
 /**
  * Whether free caustic may be left: above the limit at the likely lot is a danger, above it only at the leanest lot and the
  * strongest assay a caution. An assay that is not stated counts at its lowest, so that nothing is called dangerous for want
- * of it; what then hangs on it is said.
+ * of it; what then hangs on it is said. Where acid among the additions, counted as pure, would bring it below the limit, that
+ * is said instead.
  */
 export function freeCausticFinding(pot: Pot, limit: AlkaliContent, slips: () => readonly Slip[]): Finding | undefined {
   const { balance } = pot;
@@ -35,7 +37,12 @@ export function freeCausticFinding(pot: Pot, limit: AlkaliContent, slips: () => 
   });
   const { likely, high } = judged.freeCausticAlkali;
   const worst = balance.freeCausticAlkali.high;
-  if (exceeds(likely)) return found('free-caustic-above-limit', 'danger', tooMuch(judged, limit, isStated));
+  if (exceeds(likely)) {
+    const counted = balanceCounting(pot, atWeakest);
+    return counted === undefined || exceeds(counted.freeCausticAlkali.likely)
+      ? found('free-caustic-above-limit', 'danger', tooMuch(judged, limit, isStated))
+      : acidDecides(pot, judged, counted, limit);
+  }
   if (exceeds(high)) {
     const text = isStated ? atLeanest(judged, limit) : atLeanestAndLowest(judged, worst, limit);
     return found('free-caustic-above-limit-at-leanest-lot', 'caution', text);
@@ -62,12 +69,16 @@ export function printedCausticFinding(claim: AlkaliContentInput, limit: AlkaliCo
 }
 
 /** Whether a limit that the recipe aims at is kept by every lawful lot and assay, as such a limit is meant. */
-export function causticTargetFinding({ balance }: Pot, target: AlkaliContentInput): Finding | undefined {
+export function causticTargetFinding(pot: Pot, target: AlkaliContentInput): Finding | undefined {
+  const { balance } = pot;
   if (balance === undefined) return undefined;
   const printed = printedQuantity(target, unitsByKind().alkaliContent);
   const { low, high } = balance.freeCausticAlkali;
   if (high.percentNaoh.lte(printed.high)) return undefined;
   const isMissed = low.percentNaoh.gt(printed.high);
+  const counted = isMissed ? balanceCounting(pot, ({ input }) => input) : undefined;
+  // acid among the additions may keep it; what is in excess without it is told as a caution
+  if (counted?.freeCausticAlkali.low.percentNaoh.lte(printed.high) === true) return undefined;
   const lots = isMissed
     ? `Even the richest lawful lots with the weakest assay leave ${content(low)}.`
     : `The leanest lawful lots with the strongest assay leave ${content(high)}.`;
@@ -82,13 +93,6 @@ export function causticTargetFinding({ balance }: Pot, target: AlkaliContentInpu
     slips: frozen([]),
     basis: balance.basis,
   };
-}
-
-/** An alkali of unstated assay as the weakest it may be. */
-function atWeakest({ input, isStated, charge }: PotLye): LyeChargeInput {
-  if (isStated) return input;
-  const { alkali, mass } = input;
-  return { alkali, mass, solid: { hydroxide: { fraction: charge.source.hydroxide.low } } };
 }
 
 const content = ({ percentNaoh }: AlkaliContent): string => `${inWords(percentNaoh)} % NaOH`;

@@ -6,6 +6,7 @@ import { printedQuantity } from '../printed.js';
 import type { Slip } from '../slips/slip.js';
 import { meet, spanOver } from '../span.js';
 import { chargeAsPrinted, shownAsLye } from './chargeDiagnosis.js';
+import { takenByAcids } from './counted.js';
 
 /**
  * Whether the lye follows from the saponification values and the superfat that the recipe prints itself, to their last
@@ -18,7 +19,8 @@ export function ownValuesFinding(pot: Pot, claim: FractionInput, slips: () => re
   const needed = (end: 'low' | 'likely' | 'high', percent: Decimal): Decimal =>
     own.reduce((sum, demand) => sum.plus(demand[end]), ZERO).times(ONE.minus(percent.div(100)));
   const span = spanOver(needed('likely', superfat.value), [needed('low', superfat.high), needed('high', superfat.low)]);
-  if (meet(span, pot.charged)) return undefined;
+  // acid among the additions may have been given lye of its own
+  if (meet({ low: span.low, high: span.high.plus(takenByAcids(pot)) }, pot.charged)) return undefined;
   const shown = shownAsLye(pot);
   const printed = shown(spanOver(chargeAsPrinted(pot).value, []));
   const computed = shown(span);

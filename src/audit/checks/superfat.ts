@@ -6,6 +6,7 @@ import { balanceWith, type Pot } from '../pot.js';
 import { printedQuantity } from '../printed.js';
 import type { Slip } from '../slips/slip.js';
 import { meet } from '../span.js';
+import { balanceCounting } from './counted.js';
 
 /** Whether a printed superfat, claimed or aimed at, is one that some lawful lot and some assay give. */
 export function superfatFinding(
@@ -20,6 +21,7 @@ export function superfatFinding(
   const { low, likely, high } = balance.superfat;
   const ofLots = { low: low.percent, high: high.percent };
   if (meet(printed, ofLots) || meet(printed, toTheLastDigit(pot) ?? ofLots)) return undefined;
+  if (meet(printed, { low: ofLots.low, high: withAcid(pot) ?? ofLots.high })) return undefined;
   const says = path === 'claimed.superfat' ? 'claims' : 'aims at';
   const sign = likely.percent.isNeg() ? ' (negative is alkali in excess)' : '';
   return {
@@ -41,4 +43,9 @@ function toTheLastDigit(pot: Pot): { readonly low: Decimal; readonly high: Decim
   const least = balanceWith(pot, ({ input, grams }) => ({ ...input, mass: { g: grams.low } }));
   if (most === undefined || least === undefined) return undefined;
   return { low: most.superfat.low.percent, high: least.superfat.high.percent };
+}
+
+/** The highest superfat if acid among the additions is pure and takes up lye, of which nothing is counted otherwise. */
+function withAcid(pot: Pot): Decimal | undefined {
+  return balanceCounting(pot, ({ input, grams }) => ({ ...input, mass: { g: grams.low } }))?.superfat.high.percent;
 }

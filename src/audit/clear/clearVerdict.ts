@@ -4,6 +4,7 @@ import { readTemperature, unitsByKind, type Estimate, type TemperatureInput } fr
 import { readParts } from '../../recipe/readParts.js';
 import type { OwnFats } from '../../recipe/readRecipe.js';
 import { WORK_STAGES } from '../../process/index.js';
+import { MOST_TO_FATS } from '../checks/diluted.js';
 import { MUCH } from '../checks/fatLeft.js';
 import { partFindings } from '../checks/partShares.js';
 import { partPoints } from '../checks/partValues.js';
@@ -112,6 +113,9 @@ function verdictOfPot(pot: FloatPot, limit: number, partsOf: () => Told): Verdic
     hangsOnAssay === false ? above(weakest, likely) : hangsOnAssay && false,
     claimed['superfat'] === undefined && aim === undefined && above(leanest * (1 - MUCH / 100), strongest),
     ...doubtsIn(pot),
+    above(grams, MOST_TO_FATS * sum(fats, (row) => row.grams)),
+    ...staysSolid(pot, above),
+    pot.lye.every(({ isUsual }) => isUsual) ? false : undefined,
   ]);
   if (isDoubtful === undefined) return undefined;
   // they cost most, and are asked last
@@ -136,11 +140,28 @@ function arePartsWrong(recipe: unknown, { fats }: OwnFats): Told {
   return points !== undefined && partFindings(points, parts.claimed).length > 0;
 }
 
+const isMadeUpIn = ({ water, lye }: FloatPot): boolean =>
+  water !== undefined || lye.every(({ isSolution }) => isSolution);
+
+/** Whether the lye, or a solution by itself, is stronger than dissolves. */
+function staysSolid(pot: FloatPot, above: Above): readonly Told[] {
+  const { lye, water = 0 } = pot;
+  const { naoh, koh } = constants().dissolvesTo;
+  const { mol, pure, weighed } = lyeAt(lye, 'likely', 'value');
+  const most = mol.naoh > 0 && mol.koh > 0 ? Math.min(naoh, koh) : mol.naoh > 0 ? naoh : koh;
+  return [
+    isMadeUpIn(pot) && above(100 * pure, most * (weighed + water)),
+    ...lye.map(
+      ({ alkali, isSolution, strength }) => isSolution && above(100 * strength.likely, constants().dissolvesTo[alkali]),
+    ),
+  ];
+}
+
 /** Whether each printed figure is contradicted by the rest of the recipe; what is not judged is left out. */
 function contradictionsIn(pot: FloatPot, above: Above): readonly Told[] {
   const meets = ({ low, high }: Ends, figures: readonly number[]): Told =>
     not(anyOf([above(low, Math.max(...figures)), above(Math.min(...figures), high)]));
-  const isMadeUp = pot.water !== undefined || pot.lye.every(({ isSolution }) => isSolution);
+  const isMadeUp = isMadeUpIn(pot);
   return [
     ...ofSuperfat(pot, above),
     ...ofFats(pot, meets),

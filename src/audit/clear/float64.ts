@@ -19,6 +19,7 @@
  * - free caustic, as `A > n + limit·pot/(100·M)`: the constant and the product on θ_(4+k), one sum: θ_(7+k) against θ_(22+k).
  * - superfat s, as `100·A` against `n·(100 − s)`, taken only where `|s| < 90`: an error of γ_3·90 in a difference of at least 10
  *   is 9·3, and its own rounding θ_28; with n and the product θ_(35+k). By own values, `Σ m·v` in the place of n: θ_(37+k).
+ * - solubility, `100·pure` against `52.2·whole`: (20 + k) + 1 against (3 + k) + 2; the pot against six times its fats: fewer.
  * - strength of the lye, `100·pure/whole`: (20 + k) + (3 + k) + 2; water to alkali, as `whole/pure` against the figure plus
  *   one: the same; water to fats, as `100·whole` against `figure·fats + 100·pure`: less.
  * - share of KOH, `100·a/(a + b)`: (22 + k) + (23 + k) + 2, **θ_(47+2k)**, the longest of all.

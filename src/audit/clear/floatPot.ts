@@ -1,12 +1,14 @@
 import { molarMass } from '../../chemistry/index.js';
 import { SOLVENT_IDS, type SolventId } from '../../composition/index.js';
-import { isNamedAlkali } from '../../composition/namedAdditions.js';
+import { namedAcid } from '../../composition/namedAdditions.js';
+import { isNamedAlkali } from '../../composition/namedAlkalis.js';
 import { isKnownFat, type Fat, type SingleFat } from '../../fats/index.js';
-import { hydroxideMolarMass, type Alkali } from '../../lye/index.js';
+import { dissolvesTo, hydroxideMolarMass, type Alkali } from '../../lye/index.js';
 import { hydroxidePerCarbonate } from '../../lye/alkali.js';
 import { ONE } from '../../numbers/index.js';
 import { unitsByKind, type Estimate, type Units } from '../../quantities/index.js';
 import { fatOf, type OwnFats } from '../../recipe/readRecipe.js';
+import { SOLID_ASSAY } from '../checks/solidAssay.js';
 import { legible } from '../legible.js';
 import { UNSTATED_ASSAY } from '../pot.js';
 import { potAddition } from '../potAdditions.js';
@@ -33,6 +35,8 @@ export interface FloatLye {
   /** Hydroxide, a fraction of one. */
   readonly strength: Ends;
   readonly isSolution: boolean;
+  /** Whether its assay is clearly none that solids are not sold with. */
+  readonly isUsual: boolean;
 }
 
 interface FloatAddition {
@@ -73,6 +77,8 @@ interface Constants {
   readonly molarMass: Readonly<Record<Alkali, number>>;
   /** Grams of hydroxide with the alkali of one gram of carbonate. */
   readonly hydroxidePerCarbonate: Readonly<Record<Alkali, number>>;
+  /** Percent of hydroxide above which a lye stays partly solid. */
+  readonly dissolvesTo: Readonly<Record<Alkali, number>>;
   /** mg KOH to a mole. */
   readonly perMol: number;
 }
@@ -98,6 +104,7 @@ function constantsMade(): Constants {
       naoh: Number(hydroxidePerCarbonate('naoh')),
       koh: Number(hydroxidePerCarbonate('koh')),
     },
+    dissolvesTo: { naoh: Number(dissolvesTo(['naoh'])), koh: Number(dissolvesTo(['koh'])) },
     perMol: Number(molarMass('KOH').times(1000)),
   };
 }
@@ -254,6 +261,15 @@ function strengthIn(fields: Plain, alkali: Alkali): Ends | undefined {
   return asHydroxide < 35 && asHydroxide < total / 2 ? exactly(total - asHydroxide) : undefined;
 }
 
+/** Whether an assay, where a solid is stated, is clearly one that solids are sold with. */
+function isOfSolid(solid: unknown, alkali: Alkali): boolean {
+  if (solid === undefined) return true;
+  const { hydroxide, totalAlkali } = solid as Plain;
+  const { least, most } = SOLID_ASSAY[alkali];
+  const { value } = figureIn(hydroxide ?? totalAlkali, constants().fraction);
+  return value > least + 1e-6 && value < most - 1e-6;
+}
+
 function floatLye(row: unknown): FloatLye | undefined {
   const fields = fieldsIn(row, ['alkali', 'mass', 'solid', 'solution']);
   const alkali = fields?.['alkali'];
@@ -261,7 +277,13 @@ function floatLye(row: unknown): FloatLye | undefined {
   const grams = figureIn(fields['mass'], constants().mass);
   const strength = strengthIn(fields, alkali);
   if (strength === undefined || !(grams.value > 0)) return undefined;
-  return { alkali, grams, strength, isSolution: fields['solution'] !== undefined };
+  return {
+    alkali,
+    grams,
+    strength,
+    isSolution: fields['solution'] !== undefined,
+    isUsual: isOfSolid(fields['solid'], alkali),
+  };
 }
 
 function floatAddition(row: unknown): FloatAddition | undefined {
@@ -273,8 +295,8 @@ function floatAddition(row: unknown): FloatAddition | undefined {
   const solvent = SOLVENT_IDS.find((id) => id === fields['solvent']);
   const isNamed = solvent === undefined && fields['solvent'] === undefined && assay === undefined && isName(name);
   if (!isNamed && (solvent === undefined || name !== undefined)) return undefined;
-  // one that is doubted for its name is looked at by the audit
-  if (isNamed && isNamedAlkali(legible(name))) return undefined;
+  // one that is doubted for its name, or may take up lye, is looked at by the audit
+  if (isNamed && (isNamedAlkali(legible(name)) || isCountedAcid(legible(name)))) return undefined;
   if ((fields['mass'] === undefined) === (volume === undefined)) return undefined;
   const isStated = assay !== undefined;
   if (isStated && !isAssay(assay, solvent)) return undefined;
@@ -285,6 +307,12 @@ function floatAddition(row: unknown): FloatAddition | undefined {
       : measured(volume, solvent, isStated ? quantityIn(assay) : undefined);
   if (!(grams.value > 0)) return undefined;
   return { solvent, grams, printedShare: claimIn(claimed['share'], fraction) };
+}
+
+/** Whether something goes by the name of an acid that takes up a known amount of lye. */
+function isCountedAcid(name: string): boolean {
+  const acid = namedAcid(name);
+  return acid !== undefined && acid !== 'other';
 }
 
 /** More than nothing and clearly no more than all of it; spirit by volume is looked up when it is, and nowhere refused. */

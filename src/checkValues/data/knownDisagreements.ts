@@ -67,6 +67,10 @@ export const knownDisagreements: Readonly<Record<string, string>> = {
   'ryan1984-11-iodine-value': TWO_MEASUREMENTS,
   'ryan1984-13-iodine-value': TWO_MEASUREMENTS,
   'ryan1984-14-iodine-value': TWO_MEASUREMENTS,
+  'audit-hiscox-almond-glycerine-printed':
+    'The solid of this book holds 70 % of hydroxide, a grade of its time. Today no solid is sold with so little, and the audit asks whether it is a solution; temperatures and shares are not doubted.',
+  'audit-buchheister-soap-spirit-verdict':
+    'A spirit of soap: its pot weighs ten times its fats, and the audit asks whether that is meant (a convention). Its lye leaves no caustic, as the book has it.',
   'karaosmanoglu1999-01-iodine-value':
     '65.48 cannot belong to a profile with 61.62 % linoleic acid: a misprint is suspected. The saponification value of the same row agrees.',
   'ziejewski1983-01-saponification-value':

@@ -35,7 +35,7 @@ const isSolid = ({ pot }: Sheet): boolean => pot.soap.lye.some(({ source }) => s
 const isDiluted = ({ batch }: Sheet): boolean => batch.weigh.some(({ kind }) => kind === 'water');
 /** Whether solid alkali would stay solid: nobody is to be told how to pour that. */
 const staysSolid = (sheet: Sheet): boolean =>
-  (isSolid(sheet) && !isDiluted(sheet)) || sheet.cautions.includes(STRONGER_THAN_DISSOLVES);
+  isSolid(sheet) && (!isDiluted(sheet) || sheet.cautions.includes(STRONGER_THAN_DISSOLVES));
 
 function lyeStep(sheet: Sheet): SheetStep {
   return { title: 'Lye', does: madeLye(sheet), cautions: 'lye' };

@@ -119,7 +119,8 @@ function drawnAlkali(chance: Chance, alkali: Alkali, share: number): DrawnAlkali
   }
   const strength = chance.whole(alkali === 'naoh' ? 950 : 850, alkali === 'naoh' ? 995 : 920) / 1000;
   if (!chance.happens(0.2)) return { alkali, share, state: 'solid', strength };
-  return { alkali, share, state: 'solid', strength, total: strength + chance.whole(15, 40) / 1000 };
+  // all alkali is what is drawn: no certificate states more than a pure solid
+  return { alkali, share, state: 'solid', strength: strength - chance.whole(15, 40) / 1000, total: strength };
 }
 
 /** A draft of a recipe; its superfat is 0 to 12 per cent. */
@@ -132,6 +133,8 @@ export function drawnDraft(chance: Chance): Draft {
     ...drawnFat(chance, at, prints),
     mass: Number(chance.between(batch * 0.1, batch).toFixed(decimals)),
   }));
+  // so little of the fats that lye dissolves, and that the pot is one of soap
+  const fatMass = rows.reduce((sum, { mass }) => sum + mass, 0);
   const share = chance.whole(5, 95) / 100;
   const alkalis = chance.happens(0.2)
     ? [drawnAlkali(chance, 'naoh', 1 - share), drawnAlkali(chance, 'koh', share)]
@@ -143,9 +146,9 @@ export function drawnDraft(chance: Chance): Draft {
     fats: rows.filter((row, at) => rows.findIndex(({ name }) => name === row.name) === at),
     alkalis,
     superfat: chance.between(0, 12).toFixed(chance.whole(0, 1)),
-    water: Number(chance.between(batch * 0.2, batch * 0.6).toFixed(decimals)),
+    water: Number(chance.between(fatMass * 0.3, fatMass * 0.6).toFixed(decimals)),
     prints,
-    additions: drawnAdditions(chance, unit, decimals, batch),
+    additions: drawnAdditions(chance, unit, decimals, Math.min(batch, fatMass)),
     // they cost most of the time
     printsParts: chance.happens(0.02),
     ph: chance.happens(0.1) ? chance.between(8.4, 10.5).toFixed(1) : undefined,
