@@ -42,6 +42,7 @@ export type FindingCode =
   | 'acid-not-counted'
   | 'alkali-not-counted'
   | 'fat-not-counted'
+  | 'fat-contradicts-standard'
   | 'unreadable'
   | 'assay-missing'
   | 'not-judged';
