@@ -1,4 +1,3 @@
-import { CONTRADICTED_CERTIFICATE } from '../../lye/index.js';
 import type { Fat, SingleFat } from '../../fats/index.js';
 import { frozen } from '../../numbers/index.js';
 import type { Finding } from '../finding.js';
@@ -26,7 +25,7 @@ export function contradictedFatFindings({ fats }: Pot): readonly Finding[] {
         path: `${path}.fat`,
         claimed: first.value,
         values: frozen({ said: first.text }),
-        explanation: `${said.map(({ name, text }) => `${name}: ${text}`).join(' ')} ${CONTRADICTED_CERTIFICATE.text}`,
+        explanation: `${said.map(({ name, text }) => `${name}: ${text}`).join(' ')} Superfat and free caustic are worked out from it all the same. Ask for the certificate again before any lye is weighed.`,
         slips: frozen([]),
         basis: fat.basis,
       },

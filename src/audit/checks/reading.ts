@@ -117,7 +117,7 @@ export function notJudgedFindings(
         )),
     ...temperatures.rows.flatMap(({ path, row: { stage, temperature } }) =>
       stage === 'lye' && !isLyeJudged(temperature)
-        ? [note('not-judged', path, 'How hot the lye by itself may be, no window tells.')]
+        ? [note('not-judged', path, 'How hot the lye by itself may be is not judged: no range for it is on file.')]
         : [],
     ),
     ...(claimed.total !== undefined && pot.isMadeUp && !pot.hasAllMasses

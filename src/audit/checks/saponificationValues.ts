@@ -6,7 +6,7 @@ import type { Finding } from '../finding.js';
 import type { Pot, PotFat } from '../pot.js';
 import { printedQuantity, type Printed } from '../printed.js';
 import { legible } from '../legible.js';
-import { inEachRow, LAST, MOST_ROWS, USUAL, type Hypothesis } from '../slips/hypothesis.js';
+import { inEachRow, LAST, MOST_ROWS, RARE, USUAL, type Hypothesis } from '../slips/hypothesis.js';
 import { slipsOfThePen } from '../slips/slipsOfThePen.js';
 import { commonFats, isCommonFat, neighboursOf, valueSlips } from '../slips/valueSlips.js';
 import { meet } from '../span.js';
@@ -60,6 +60,10 @@ function valueFinding(
   });
 }
 
+/** Whether the printed value is the one that is used for a fat, and not only one that it may have. */
+const isToTheDigit = ({ low, high }: Printed, of: Fat): boolean =>
+  valueOf(of, 'likely').gte(low) && valueOf(of, 'likely').lte(high);
+
 /** A fat that few have stands behind one that everybody has of the same value. */
 const BEHIND = 0.1;
 
@@ -82,7 +86,7 @@ function valuesOfOthers(row: PotFat, fat: Fat, fats: readonly PotFat[], printed:
     ...inEachRow(neighbours, USUAL, (other, weight) =>
       taken('neighbouring-fat-value', other, isCommonFat(other) ? USUAL : isOfCommon ? weight * BEHIND : weight),
     ),
-    ...common.map((other) => taken('value-of-another-fat', other, USUAL)),
+    ...common.map((other) => taken('value-of-another-fat', other, isToTheDigit(printed, other) ? USUAL : RARE)),
   ];
 }
 
