@@ -16,8 +16,8 @@ before.process = [...before.composition, 'composition'];
 before.recipe = [...before.composition, 'composition', 'process'];
 before.batch = [...before.recipe, 'recipe', 'base', 'clarity'];
 before.audit = [...before.recipe, 'recipe', 'freeAlkali'];
-before.reports = [...before.batch, 'batch', 'freeAlkali'];
-before.checkValues = [...before.reports, 'audit', 'reports'];
+before.reports = [...before.batch, 'batch', 'freeAlkali', 'audit'];
+before.checkValues = [...before.reports, 'reports'];
 
 const inFolders = (names) => `^src/(${names.join('|')})/`;
 

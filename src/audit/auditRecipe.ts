@@ -31,6 +31,7 @@ import { notJudgedFindings, unreadableFindings } from './checks/reading.js';
 import { arePartsClaimed } from './checks/partShares.js';
 import { partPoints } from './checks/partValues.js';
 import { fewOfEachCode } from './fewOfEachCode.js';
+import { withFewSlips } from './fewSlips.js';
 import type { Finding } from './finding.js';
 import { judged } from './judged.js';
 import { potOf, type Pot } from './pot.js';
@@ -109,7 +110,7 @@ export function auditRecipe(value: unknown, options: AuditRecipeOptions = {}): A
   const pot = potOf(parts);
   const points = arePartsClaimed(parts.claimed) ? partPoints(pot) : undefined;
   const findings = fewOfEachCode([
-    ...judged(pot, parts, points, limit),
+    ...judged(pot, parts, points, limit).map(withFewSlips),
     ...unreadableFindings([...faultsOfOptions, ...parts.faults, ...pot.faults]),
     ...notJudgedFindings(pot, parts, points !== undefined),
   ]);

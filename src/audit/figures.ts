@@ -40,7 +40,8 @@ const UNIT_SIGNS: Readonly<Record<string, string>> = {
   kelvin: 'K',
 };
 
-const signOf = (unit: string): string => UNIT_SIGNS[unit] ?? unit;
+/** A unit as print has it: raw keys are for programs. */
+export const signOf = (unit: string): string => UNIT_SIGNS[unit] ?? unit;
 
 /** Shows what a figure of one kind may be, in the unit that was printed. */
 export function inUnit(kind: keyof UnitsByKind, unit: string): (span: Span) => Shown {

@@ -45,6 +45,7 @@ export type FindingCode =
   | 'acid-not-counted'
   | 'alkali-not-counted'
   | 'fat-not-counted'
+  | 'fat-contradicts-standard'
   | 'unreadable'
   | 'assay-missing'
   | 'not-judged';

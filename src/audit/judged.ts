@@ -6,6 +6,7 @@ import { addedFatFindings } from './checks/addedFats.js';
 import { additionShareFindings } from './checks/additionShares.js';
 import { alkaliFindings } from './checks/alkalis.js';
 import { causticClaimFinding } from './checks/causticClaim.js';
+import { contradictedFatFindings } from './checks/contradictedFats.js';
 import { slipsOfCharge } from './checks/chargeDiagnosis.js';
 import { dilutedFinding } from './checks/diluted.js';
 import { dissolvingFindings } from './checks/dissolving.js';
@@ -15,10 +16,12 @@ import { kohShareFinding } from './checks/kohShare.js';
 import { waterPerAlkaliFinding, waterPerFatFinding } from './checks/lyeWater.js';
 import { ownValuesFinding } from './checks/ownValues.js';
 import { phFinding } from './checks/ph.js';
+import { isAboutLye, withRightLye } from './checks/rightLye.js';
 import { saponificationValueFindings } from './checks/saponificationValues.js';
 import { shareFindings } from './checks/shares.js';
 import { sharesAboveWholeFindings } from './checks/sharesAboveWhole.js';
 import { solidAssayFindings } from './checks/solidAssay.js';
+import { isSpreadOfLots, withSpreadOfLots } from './checks/spreadOfLots.js';
 import { strengthFinding } from './checks/strength.js';
 import { superfatFinding } from './checks/superfat.js';
 import { temperatureFindings } from './checks/temperatures.js';
@@ -41,9 +44,17 @@ export function judged(
   let isDiagnosed = false;
   // danger, claim and target question one figure, the mass of the lye: its slips stand with the first of them
   const slips = (): readonly Slip[] => {
-    const first = !isDiagnosed;
+    if (isDiagnosed || isSpreadOfLots(pot, parts)) return frozen([]);
     isDiagnosed = true;
-    return first ? slipsOfCharge(pot, parts) : frozen([]);
+    return slipsOfCharge(pot, parts);
+  };
+  let isAdvised = false;
+  const advised = (found: Finding): Finding => {
+    const finding = withSpreadOfLots(found, pot, parts);
+    if (!isAboutLye(finding)) return finding;
+    const isSaid = isAdvised;
+    isAdvised = true;
+    return withRightLye(finding, pot, parts, isSaid);
   };
   const isLye = pot.isAllLye && pot.lye.length > 0;
   const isMadeUp = pot.isMadeUp && isLye;
@@ -52,19 +63,21 @@ export function judged(
     freeCausticFinding(pot, limit, slips),
     claimed.superfat && superfatFinding(pot, 'claimed.superfat', claimed.superfat, slips),
     target?.superfat && superfatFinding(pot, 'target.superfat', target.superfat, slips),
-  ].flatMap((finding) => finding ?? []);
+  ].flatMap((finding) => (finding === undefined ? [] : [advised(finding)]));
   // where no lot explains the superfat, that its own values do not either goes without saying
   const isContradicted = ofLots.some(({ code }) => code === 'superfat-contradicted' || code === 'target-missed');
+  const fatLeft = superfat === undefined ? fatLeftFinding(pot, slips) : undefined;
   return [
     ...ofLots,
     superfat && !isContradicted && ownValuesFinding(pot, superfat, slips),
     target?.freeCausticAlkaliAtMost && causticTargetFinding(pot, target.freeCausticAlkaliAtMost),
     claimed.freeCausticAlkali && printedCausticFinding(claimed.freeCausticAlkali, limit),
     claimed.freeCausticAlkali && causticClaimFinding(pot, claimed.freeCausticAlkali),
-    superfat === undefined && fatLeftFinding(pot, slips),
+    fatLeft && advised(fatLeft),
     ...dissolvingFindings(pot),
     ...solidAssayFindings(pot),
     dilutedFinding(pot),
+    ...contradictedFatFindings(pot),
     ...saponificationValueFindings(pot),
     ...shareFindings(pot),
     isMadeUp && claimed.strength && strengthFinding(pot, claimed.strength),

@@ -48,6 +48,22 @@ export function printedNumber(figure: unknown): Printed {
   return { low: least, value: number, high: most, text, unit: '' };
 }
 
+/** A ratio is off by no more than this part of itself, whatever its last digit: a convention. */
+export const WIDEST_RATIO = 0.25;
+
+/** A ratio as printed: `'2'` for 1.03 or 3 would be no rounding. */
+export function printedRatio(figure: unknown): Printed {
+  const printed = printedNumber(figure);
+  const { value } = printed;
+  if (value.lte(0)) return printed;
+  const off = value.times(WIDEST_RATIO);
+  return {
+    ...printed,
+    low: Decimal.max(printed.low, value.minus(off)),
+    high: Decimal.min(printed.high, value.plus(off)),
+  };
+}
+
 /** A mass that is weighed as printed, g: it is what the pot holds. */
 export function weighedMass(mass: MassInput): Printed {
   const { value, text, unit } = printedQuantity(mass, unitsByKind().mass);

@@ -66,9 +66,9 @@ export interface OwnFats {
 /** The fats of one's own among the options. */
 export function ownFats(options: unknown): OwnFats {
   const { fats } = readShape('options', options, ['fats']);
+  const own: Fields = fats === undefined ? {} : readFields('options.fats', fats);
   // a map has no fields, and would pass for a record of none
   if (fats instanceof Map) refuse('bad-shape', 'options.fats', 'an object with fats by their names', fats);
-  const own: Fields = fats === undefined ? {} : readFields('options.fats', fats);
   const names = new Map<string, readonly string[]>();
   for (const name of Object.keys(own)) names.set(lettersOf(name), [...(names.get(lettersOf(name)) ?? []), name]);
   return { fats: own, names };

@@ -1,5 +1,5 @@
 /**
- * What people look at: the sheet of a batch, its ingredient declaration, the working of any result step by step, charts of
+ * What people look at: the sheet of a batch, its ingredient declaration, an audit as a page, the working of any result step by step, charts of
  * results as data, which any library that knows Vega-Lite draws, and the records of a fat and of a solvent figure by figure.
  *
  * @module laurate/reports
@@ -23,6 +23,7 @@ export { lotVariationChartOf, type LotVariationChartOptions } from './charts/lot
 export type { Balanced } from './charts/balanced.js';
 export { placeChartOf, type Placed } from './charts/placeChartOf.js';
 export { temperatureChartOf, type TemperatureChartInput } from './charts/temperatureChartOf.js';
+export { auditAsMarkdown, type AuditAsMarkdownOptions, type PrintedAudit } from './auditAsMarkdown.js';
 export { batchSheetOf, type BatchSheetOptions } from './batchSheetOf.js';
 export type { NameObtained, OwnIngredientNames } from './declaration/ingredientNames.js';
 export {

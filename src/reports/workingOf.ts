@@ -49,7 +49,7 @@ import {
   potHeatFromReactionSteps,
   stagedLyeSteps,
 } from '../process/index.js';
-import { frozen, readFields, readWord, type Step, type Steps } from '../numbers/index.js';
+import { frozen, readFields, readWord, refuse, type Step, type Steps } from '../numbers/index.js';
 import { alkaliDemandOfSteps, planLyeSteps, soapFromLyeSteps, superfatFromLyeSteps } from '../saponification/index.js';
 
 /** Name of a function whose result can be worked through again. */
@@ -179,6 +179,9 @@ export interface Explainable {
  */
 export function workingOf(result: Explainable): readonly Step[] {
   const { by, given } = readFields('result', result, 'a result with by and given');
+  if (by === 'auditRecipe') {
+    refuse('bad-shape', 'result.by', 'a result with a working; an audit is printed by auditAsMarkdown', by);
+  }
   const name = readWord('result.by', by, Object.keys(KERNELS) as ExplainedBy[]);
   const steps: Steps = [];
   // the kernel reads what is given as it reads any input, and refuses what it cannot use

@@ -13,9 +13,13 @@ const SEED = { seed: 20261127 };
 const GRAMS = { mg: '0.001', g: '1', kg: '1000', oz: '28.349523125', lb: '453.59237' } as const;
 const MOLAR = { naoh: NAOH, koh: KOH } as const;
 
-const figure = (whole: number): fc.Arbitrary<string> =>
+const figure = (whole: number, least = 1): fc.Arbitrary<string> =>
   fc
-    .tuple(fc.integer({ min: 1, max: whole }), fc.integer({ min: 0, max: 9_999_999 }), fc.integer({ min: 0, max: 7 }))
+    .tuple(
+      fc.integer({ min: least, max: whole }),
+      fc.integer({ min: 0, max: 9_999_999 }),
+      fc.integer({ min: 0, max: 7 }),
+    )
     .map(([number, part, digits]) =>
       digits === 0 ? String(number) : `${String(number)}.${String(part).padStart(7, '0').slice(0, digits)}`,
     );
@@ -23,7 +27,7 @@ const mass = fc.tuple(fc.constantFrom('mg', 'g', 'kg', 'oz', 'lb'), figure(99_99
 const pots = fc.record({
   fats: fc.array(fc.tuple(fc.constantFrom(...listings.map(({ id }) => id)), mass), { minLength: 1, maxLength: 5 }),
   lye: fc.array(
-    fc.record({ alkali: fc.constantFrom('naoh' as const, 'koh' as const), mass, total: figure(99), part: fc.option(fc.integer({ min: 1, max: 49 })) }),
+    fc.record({ alkali: fc.constantFrom('naoh' as const, 'koh' as const), mass, total: figure(99, 11), part: fc.option(fc.integer({ min: 1, max: 49 })) }),
     { minLength: 1, maxLength: 3 },
   ),
   water: mass,

@@ -163,6 +163,7 @@ const families: readonly Family[] = [
   { name: 'strength, the high end', of: byWater({ strength: { percent: '33.3' } }), between: [23_060_000, 26_000_000] },
   { name: 'water to alkali', of: byWater({ waterPerAlkali: '2.13' }), between: [20_000_000, 24_865_000] },
   { name: 'water to alkali as weighed', of: byWater({ waterPerAlkali: 2.13 }), between: [25_560_000, 27_000_000] },
+  { name: 'water to alkali, of one digit', of: byWater({ waterPerAlkali: '2' }), between: [28_000_000, 33_000_000] },
   { name: 'water to fats', of: byWater({ waterPerFat: { percent: '33.1' } }), between: [20_000_000, 22_850_000] },
   { name: 'water to fats, as added', of: byWater({ waterPerFat: { percent: '33.1' } }), between: [23_170_000, 25_000_000] },
   { name: 'total, the low end', of: byWater({ total: { kg: '102000.000' } }), between: [19_000_000, 20_000_000] },
@@ -275,7 +276,7 @@ describe('of anything else', () => {
     Object.defineProperty({}, 'g', { enumerable: true, get: thrower }), Object.defineProperty({}, 'g', { enumerable: true, get: () => '700' }),
     new Proxy({ g: '700' }, {}), new Proxy({}, { ownKeys: thrower, get: thrower }), proxy, cycle, Object.create({ g: '5' }), Object.create(null),
     JSON.parse('{"__proto__":{"g":"5"}}'), JSON.parse('{"g":"5","__proto__":1}'), thrower, 10n, Symbol('g'), 'x'.repeat(1e6), { ['x'.repeat(1e6)]: 1 }, Object.assign(new Array<unknown>(3), { 2: 1 }),
-    'olive oil', 'stearic acid', 'Sour', ' ', `coconut-oil${'-'.repeat(300)}`, own.Sour, toJson(own.Lot), fatFromBlend({ name: 'Both', parts: [{ fat: own.Lot, mass: { g: 1 } }, { fat: own.Sour, mass: { g: 1 } }] }),
+    'olive oil', 'stearic acid', 'Sour', ' ', `coconut-oil${'-'.repeat(300)}`, own.Sour, toJson(own.Lot), fatFromCertificate({ name: 'Off', like: fat('coconut-oil'), saponificationValue: { mgKohPerG: 340 } }), fatFromBlend({ name: 'Both', parts: [{ fat: own.Lot, mass: { g: 1 } }, { fat: own.Sour, mass: { g: 1 } }] }),
   ]; // prettier-ignore
   const places = placesIn(full);
   const changed = (changes: readonly (readonly [readonly string[], unknown])[]): unknown =>

@@ -403,7 +403,7 @@ describe('shares of one whole', () => {
           { fat: 'Lot', mass: { g: '400' }, claimed: { share: { percent: '50' } } },
         ],
       },
-      '108 %',
+      '110 %, more than there is: the rounding of their last digits explains no more than 2 %',
     ],
     [
       'additions',
@@ -413,14 +413,18 @@ describe('shares of one whole', () => {
           { name: 'colour', volume: { mL: '5' }, claimed: { share: { percent: '31.0' } } },
         ],
       },
-      '100.8 %',
+      '101 %, more than there is: the rounding of their last digits explains no more than 0.2 %',
     ],
-    ['claimed.shares', { claimed: { shares: { soap: { percent: '60.0' }, water: { percent: '45.0' } } } }, '104.8 %'],
+    [
+      'claimed.shares',
+      { claimed: { shares: { soap: { percent: '60.0' }, water: { percent: '45.0' } } } },
+      '105 %, more than there is: the rounding of their last digits explains no more than 0.2 %',
+    ],
   ])('that add up to more than it are named: %s', (path, change, sum) => {
     const result = audited(pot(change));
     const { explanation, ...finding } = findingIn(result, 'shares-above-whole');
     expect(finding).toMatchObject({ path, severity: 'caution' });
-    expect(explanation).toContain(`${sum} at the least`);
+    expect(explanation).toContain(`add up to ${sum}`);
     expect(result.verdict).toBe('wrong');
   });
 
@@ -465,6 +469,14 @@ describe('water among the additions', () => {
 });
 
 describe('printed temperatures', () => {
+  it.each([{ celsius: '19' }, { fahrenheit: '66.2' }, { fahrenheit: '104' }])(
+    '%j is a cool start, and no doubt',
+    (temperature) => {
+      const result = audited(pot({ temperatures: [{ stage: 'saponification', temperature }] }));
+      expect([result.verdict, codesOf(result).filter((code) => code.startsWith('temperature'))]).toEqual(['sound', []]);
+    },
+  );
+
   const found = (stage: string, temperature: object, additions: readonly object[] = []) =>
     audited(pot({ additions, temperatures: [{ stage, temperature }] }));
 
@@ -491,6 +503,14 @@ describe('printed temperatures', () => {
     ['lye', { celsius: '95' }, 'sound', 'not-judged', undefined],
     ['lye', { fahrenheit: '211' }, 'sound', 'not-judged', undefined],
     // 140 °F are 60 °C; 180 °F are 82, and 250 °F are 121 °C: no ordinary lye
+    // 43.9 °C is the coldest in print; 25 below it is no temperature of the work, in any unit
+    ['saponification', { celsius: '15.6' }, 'doubtful', 'temperature-too-cold', undefined],
+    ['saponification', { kelvin: '288.75' }, 'doubtful', 'temperature-too-cold', undefined],
+    ['saponification', { celsius: '-5' }, 'doubtful', 'temperature-too-cold', undefined],
+    ['saponification', { fahrenheit: '20' }, 'doubtful', 'temperature-too-cold', undefined],
+    ['saponification', { fahrenheit: '177.8' }, 'sound', 'temperature-too-hot', undefined], // 81 °C
+    ['lye', { celsius: '0' }, 'doubtful', 'temperature-too-cold', undefined],
+    ['lye', { fahrenheit: '20' }, 'doubtful', 'temperature-too-cold', 'celsius-as-fahrenheit'],
     ['lye', { celsius: '100' }, 'doubtful', 'temperature-too-hot', 'fahrenheit-as-celsius'],
     ['lye', { celsius: '140' }, 'doubtful', 'temperature-too-hot', 'fahrenheit-as-celsius'],
     ['lye', { celsius: '180' }, 'doubtful', 'temperature-too-hot', undefined],

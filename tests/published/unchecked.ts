@@ -36,6 +36,7 @@ export const unchecked: Readonly<Record<string, string>> = {
   solventRecordOf: 'Gives what was read.',
   workingOf: 'Gives the steps of a result that is checked by itself.',
   workingAsMarkdown: 'Shows a working.',
+  auditAsMarkdown: 'Prints an audit.',
   verdictsOf: 'Held to auditRecipe, which is checked.',
   isCalculationError: 'Knows an error.',
   mapEstimate: 'Carries a function over three figures.',

@@ -119,6 +119,7 @@ export const elsewhere: Elsewhere = {
   placeChartOf: { [charts]: ['is the same of a result read back from JSON', '%s follows the schema of Vega-Lite'] },
   temperatureChartOf: { [charts]: ['rounds what is drawn, and judges what was read', '%s follows the schema of Vega-Lite'] },
   workingOf: { 'laws/workings': ['has a name, a formula, a unit and a figure in each step', 'is the same of a result read back from JSON'] },
+  auditAsMarkdown: { 'reports/auditAsMarkdown': ['is the same after JSON: %#', 'names stay names'] },
   workingAsMarkdown: { 'reports/markdown': ['is a row a step, from JSON as well', 'reads back, whatever it is'] },
   publishedRecordOf: { 'laws/results': ['is frozen through and through, decimals excepted', 'is the same each time'] },
   solventRecordOf: { 'laws/results': ['is frozen through and through, decimals excepted', 'is the same each time'] },

@@ -34,7 +34,7 @@ export function causticClaimFinding(pot: Pot, claim: AlkaliContentInput): Findin
   });
   const says = `The recipe prints ${asPrinted(printed).text} of free caustic`;
   if (printed.high.lt(low)) {
-    const words = `${says}, but its masses leave ${text} over the lawful lots of these fats.`;
+    const words = `${says}, but its masses leave ${text} over the lots within the published ranges of these fats.`;
     // what is not known, or takes up lye, may make it less
     return pot.hasAllMasses && namedAcids(pot).length === 0 && namedFats(pot).length === 0
       ? found('free-caustic-contradicted', 'caution', `${words} No lot leaves so little.`)

@@ -1,5 +1,5 @@
 import { hydroxideMolarMass } from '../../lye/index.js';
-import { Decimal, ZERO } from '../../numbers/index.js';
+import { Decimal, frozen, ZERO } from '../../numbers/index.js';
 import { mapEnds, unitsByKind } from '../../quantities/index.js';
 import type { RecipeParts } from '../../recipe/readParts.js';
 import { inUnit, type Shown } from '../figures.js';
@@ -10,6 +10,7 @@ import { chargePoints } from '../slips/chargeValues.js';
 import { slipsOf } from '../slips/diagnosis.js';
 import type { Slip } from '../slips/slip.js';
 import type { Span } from '../span.js';
+import { saponificationValueFindings } from './saponificationValues.js';
 
 /** Superfats that a recipe may aim at without a word of it, percent: a convention. */
 const UNSPOKEN = { low: '0', likely: '3', high: '8' } as const;
@@ -21,12 +22,22 @@ export function slipsOfCharge(pot: Pot, { claimed, target }: RecipeParts): reado
     claim === undefined
       ? mapEnds(UNSPOKEN, (percent) => new Decimal(percent))
       : printedQuantity(claim, unitsByKind().fraction);
-  return slipsOf(
+  const slips = slipsOf(
     { span: pot.charged, printed: chargeAsPrinted(pot), shown: shownAsLye(pot) },
     chargePoints(pot, 'value' in superfat ? { ...superfat, likely: superfat.value } : superfat, claim !== undefined),
     // of an unspoken superfat so little is certain that no slip in a single fat is worth saying
     claim === undefined ? chargeSlips(pot).filter(({ path }) => path?.startsWith('fats') !== true) : chargeSlips(pot),
   );
+  return causesFirst(slips, pot);
+}
+
+/** That the printed values are off stands behind how they came to be off, where their own findings tell it. */
+function causesFirst(slips: readonly Slip[], pot: Pot): readonly Slip[] {
+  if (slips.every(({ code }) => code !== 'claimed-values-used')) return slips;
+  const causes = saponificationValueFindings(pot).flatMap(({ slips: [likeliest] }) => likeliest ?? []);
+  const isCause = ({ code, words, path = '' }: Slip): boolean =>
+    !path.startsWith('lye') && causes.some((cause) => cause.code === code && cause.words['other'] === words['other']);
+  return frozen([...slips.filter(isCause), ...slips.filter((slip) => !isCause(slip))]);
 }
 
 /** The hydroxide of a lye, mol, with the last digit of its masses only. */

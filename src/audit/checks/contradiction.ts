@@ -20,7 +20,7 @@ export interface Comparison<V> {
   /** Worked out only where the figure meets no reading. */
   readonly hypotheses: () => readonly Hypothesis<V>[];
   /** What gives the figures it is compared with. */
-  readonly from: 'the rest of the recipe' | 'lawful lots';
+  readonly from: 'the rest of the recipe' | 'lots within the published range';
   readonly shown: (span: Span) => Shown;
   readonly basis: readonly SourceId[];
 }
@@ -39,7 +39,7 @@ export function contradiction<V>(comparison: Comparison<V>): Finding | undefined
     claimed: asPrinted(printed).value,
     computed: computed.value,
     values: frozen({}),
-    explanation: `The recipe prints ${what} of ${asPrinted(printed).text}, but ${from} ${from === 'lawful lots' ? 'have' : 'gives'} ${computed.text}.`,
+    explanation: `The recipe prints ${what} of ${asPrinted(printed).text}, but ${from} ${from === 'lots within the published range' ? 'have' : 'gives'} ${computed.text}.`,
     slips: slipsOf({ span: printed, printed, shown }, points, hypotheses()),
     basis,
   };

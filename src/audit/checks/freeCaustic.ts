@@ -80,8 +80,8 @@ export function causticTargetFinding(pot: Pot, target: AlkaliContentInput): Find
   // acid among the additions may keep it; what is in excess without it is told as a caution
   if (counted?.freeCausticAlkali.low.percentNaoh.lte(printed.high) === true) return undefined;
   const lots = isMissed
-    ? `Even the richest lawful lots with the weakest assay leave ${content(low)}.`
-    : `The leanest lawful lots with the strongest assay leave ${content(high)}.`;
+    ? `Even the richest lots within the published ranges, with the weakest assay, leave ${content(low)}.`
+    : `The leanest lots within the published ranges, with the strongest assay, leave ${content(high)}.`;
   return {
     code: isMissed ? 'target-missed' : 'target-missed-at-leanest-lot',
     severity: 'caution',
@@ -97,20 +97,29 @@ export function causticTargetFinding(pot: Pot, target: AlkaliContentInput): Find
 
 const content = ({ percentNaoh }: AlkaliContent): string => `${inWords(percentNaoh)} % NaOH`;
 
+/** How much more alkali there is than is taken up: in parts of itself as long as that can be pictured. */
+function inExcess({ likely: { percent } }: SuperfatFromLyeResult['superfat']): string {
+  const more = percent.neg();
+  return more.gt(100)
+    ? `${inWords(more.div(100).plus(1), 2)} times the alkali that`
+    : `${inWords(more)} % more alkali than`;
+}
+
 function tooMuch(
   { superfat, freeCausticAlkali }: SuperfatFromLyeResult,
   limit: AlkaliContent,
   isStated: boolean,
 ): string {
   const holds = isStated ? 'The lye holds' : 'Even at the lowest assay of technical grades the lye holds';
-  const surplus = inWords(superfat.likely.percent.neg());
   const isCertain = freeCausticAlkali.low.percentNaoh.gt(limit.percentNaoh);
-  const lots = isCertain ? 'No lawful lot takes it all up.' : 'Only a richer lot than the likely one would take it up.';
-  return `${holds} ${surplus} % more alkali than the likely lots of these fats take up. That leaves ${content(freeCausticAlkali.likely)} free in the pot; the limit is ${content(limit)}. ${lots} It burns skin: do not use it.`;
+  const lots = isCertain
+    ? 'No lot within the published ranges takes it all up.'
+    : 'Only a richer lot than the likely one would take it up.';
+  return `${holds} ${inExcess(superfat)} the likely lots of these fats take up. That leaves ${content(freeCausticAlkali.likely)} free in the pot; the limit is ${content(limit)}. ${lots} It burns skin: do not use it.`;
 }
 
 function atLeanest({ superfat, freeCausticAlkali }: SuperfatFromLyeResult, limit: AlkaliContent): string {
-  return `The likely lots leave no more free caustic than the limit of ${content(limit)} (superfat ${inWords(superfat.likely.percent)} %), but the leanest lawful lots with the strongest assay leave ${content(freeCausticAlkali.high)}. Have the saponification value of the lot certified, take less lye, or test the batch before it touches skin.`;
+  return `The likely lots leave no more free caustic than the limit of ${content(limit)} (superfat ${inWords(superfat.likely.percent)} %), but the leanest lots within the published ranges, with the strongest assay, leave ${content(freeCausticAlkali.high)}. Have the saponification value of the lot certified, take less lye, or test the batch before it touches skin.`;
 }
 
 function atLeanestAndLowest(
@@ -118,11 +127,11 @@ function atLeanestAndLowest(
   atHighest: AlkaliContent,
   limit: AlkaliContent,
 ): string {
-  return `How strong the alkali is, is not stated. At the lowest assay of technical grades the likely lots leave no more free caustic than the limit of ${content(limit)} (superfat ${inWords(superfat.likely.percent)} %), but the leanest lawful lots leave ${content(freeCausticAlkali.high)}; at the highest assay they leave ${content(atHighest)}. Ask for the assay, and take less lye.`;
+  return `How strong the alkali is, is not stated. At the lowest assay of technical grades the likely lots leave no more free caustic than the limit of ${content(limit)} (superfat ${inWords(superfat.likely.percent)} %), but the leanest lots within the published ranges leave ${content(freeCausticAlkali.high)}; at the highest assay they leave ${content(atHighest)}. Ask for the assay, and take less lye.`;
 }
 
 function belowLimit({ superfat, freeCausticAlkali }: SuperfatFromLyeResult, limit: AlkaliContent): string {
-  return `The lye holds ${inWords(superfat.likely.percent.neg())} % more alkali than the likely lots of these fats take up. The ${content(freeCausticAlkali.likely)} that stay free, at worst ${content(freeCausticAlkali.high)}, are below the limit of ${content(limit)}; they are free caustic all the same. Test before skin.`;
+  return `The lye holds ${inExcess(superfat)} the likely lots of these fats take up. The ${content(freeCausticAlkali.likely)} that stay free, at worst ${content(freeCausticAlkali.high)}, are below the limit of ${content(limit)}; they are free caustic all the same. Test before skin.`;
 }
 
 function hangsOnAssay(atLowest: AlkaliContent, atHighest: AlkaliContent, limit: AlkaliContent): string {
@@ -131,5 +140,5 @@ function hangsOnAssay(atLowest: AlkaliContent, atHighest: AlkaliContent, limit: 
 
 function atWorst({ superfat, freeCausticAlkali: { high } }: SuperfatFromLyeResult): string {
   const left = high.percentNaoh.isZero() ? 'no free caustic on paper' : `${content(high)} free caustic`;
-  return `At worst, with the leanest lawful lot of every fat and the strongest assay, the superfat is ${inWords(superfat.low.percent)} % and there is ${left}. Paper does not stir the pot: test before skin.`;
+  return `At worst, with the leanest lot of every fat within its published range and the strongest assay, the superfat is ${inWords(superfat.low.percent)} % and there is ${left}. Paper does not stir the pot: test before skin.`;
 }

@@ -3,7 +3,7 @@ import { unitsByKind, type FractionInput } from '../../quantities/index.js';
 import { asNumber, inUnit } from '../figures.js';
 import type { Finding } from '../finding.js';
 import type { Pot } from '../pot.js';
-import { printedNumber, printedQuantity } from '../printed.js';
+import { printedQuantity, printedRatio } from '../printed.js';
 import { USUAL } from '../slips/hypothesis.js';
 import { contradiction } from './contradiction.js';
 import { lyePoints, percentOf, ratio, waterOfLye, wholeLye, type LyeValues } from './lyeValues.js';
@@ -14,7 +14,7 @@ export function waterPerAlkaliFinding(pot: Pot, claim: Numeric): Finding | undef
     code: 'water-per-alkali-contradicted',
     path: 'claimed.waterPerAlkali',
     what: 'a ratio of water to alkali',
-    printed: printedNumber(claim),
+    printed: printedRatio(claim),
     points: lyePoints(pot),
     readings: [
       (lye) => ratio(waterOfLye(lye), lye.pure),

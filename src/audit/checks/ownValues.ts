@@ -31,7 +31,7 @@ export function ownValuesFinding(pot: Pot, claim: FractionInput, slips: () => re
     claimed: printed.value,
     computed: computed.value,
     values: frozen({}),
-    explanation: `By the saponification values and the superfat that the recipe prints, its lye should come to ${computed.text}; it prints ${printed.text}. The lots of the fats may bear the difference, the sum does not.`,
+    explanation: `By the saponification values and the superfat that the recipe prints, its lye should come to ${computed.text}; it prints ${printed.text}. Lots of these fats may differ by as much, but the recipe’s own sum does not come out.`,
     slips: slips(),
     basis: frozen(['iupac-2021']),
   };

@@ -5,7 +5,7 @@ import type { RecipeClaims } from '../../recipe/index.js';
 import { CLAIMED_PARTS } from '../../recipe/partSchemas.js';
 import { asNumber, inUnit, type Shown } from '../figures.js';
 import type { Finding, FindingCode } from '../finding.js';
-import { printedNumber, printedQuantity, type Printed } from '../printed.js';
+import { printedQuantity, printedRatio, type Printed } from '../printed.js';
 import type { Points } from '../slips/diagnosis.js';
 import { COMMON, USUAL, type Hypothesis } from '../slips/hypothesis.js';
 import { partSlips, type Part } from '../slips/partSlips.js';
@@ -115,7 +115,7 @@ function perSoapFinding(
     code: isWater ? 'water-per-soap-contradicted' : 'clearing-agents-per-soap-contradicted',
     path: `claimed.${part}PerSoap`,
     what: `a ratio of ${NAMES[part]} to soap`,
-    printed: printedNumber(claim),
+    printed: printedRatio(claim),
     points,
     readings: [
       perSoap,

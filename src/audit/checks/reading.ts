@@ -5,6 +5,8 @@ import type { Finding } from '../finding.js';
 import type { Pot } from '../pot.js';
 import { inWords } from '../figures.js';
 import { legible } from '../legible.js';
+import { namedFats } from './addedFats.js';
+import { namedAcids, namedAlkalis } from './counted.js';
 import { arePartsClaimed } from './partShares.js';
 import { isLyeJudged } from './temperatures.js';
 
@@ -71,15 +73,7 @@ export function notJudgedFindings(
             `The water of the lye is not stated${isWaterAdded ? ': water among the additions is not taken for it' : ''}, so that strength, ratios of water and the total are not judged.`,
           ),
         ]),
-    ...(additions.rows.some(({ row }) => row.solvent === undefined || row.solvent === 'triethanolamine')
-      ? [
-          note(
-            'not-judged',
-            'additions',
-            'What the additions take up of the lye (citric or lactic acid) or bring as alkali (triethanolamine) is not counted.',
-          ),
-        ]
-      : []),
+    ...notCounted(pot).map((words) => note('not-judged', 'additions', words)),
     ...pot.additions.flatMap(({ path, name, holds, isByVolume }) =>
       holds === undefined || holds.isStated || holds.share.low.eq(1) || !(isByVolume || arePartsClaimed(claimed))
         ? []
@@ -122,7 +116,7 @@ export function notJudgedFindings(
         )),
     ...temperatures.rows.flatMap(({ path, row: { stage, temperature } }) =>
       stage === 'lye' && !isLyeJudged(temperature)
-        ? [note('not-judged', path, 'How hot the lye by itself may be, no window tells.')]
+        ? [note('not-judged', path, 'How hot the lye by itself may be is not judged: no range for it is on file.')]
         : [],
     ),
     ...(claimed.total !== undefined && pot.isMadeUp && !pot.hasAllMasses
@@ -130,3 +124,30 @@ export function notJudgedFindings(
       : []),
   ];
 }
+
+/** More names than these nobody reads. */
+const MOST_NAMES = 5;
+
+/** Additions that may take up lye or bring alkali, by their names; what is told of acids, alkalis and fats stands there. */
+function notCounted(pot: Pot): readonly string[] {
+  const told = new Set([
+    ...namedAcids(pot).map(({ addition }) => addition.path),
+    ...namedFats(pot).map(({ path }) => path),
+    ...namedAlkalis(pot).map(({ addition }) => addition.path),
+  ]);
+  const all = [...pot.additions, ...pot.unweighed];
+  const unknown = all.filter(({ path, holds }) => holds === undefined && !told.has(path)).map(({ name }) => name);
+  const more = unknown.length - MOST_NAMES;
+  const names = [...unknown.slice(0, MOST_NAMES), ...(more > 0 ? [`${String(more)} more`] : [])];
+  return [
+    ...(unknown.length === 0
+      ? []
+      : [`What is in ${listed(names)} is not known here: whether it takes up lye or brings alkali is not counted.`]),
+    ...(all.some(({ holds }) => holds?.solvent === 'triethanolamine')
+      ? ['The alkali that triethanolamine brings is not counted.']
+      : []),
+  ];
+}
+
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;

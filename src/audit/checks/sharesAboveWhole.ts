@@ -8,40 +8,54 @@ import { printedQuantity } from '../printed.js';
 
 type Shares = NonNullable<RecipeClaims['shares']>;
 
+/** What shares add up to, percent: as printed, and the least that they stand for. */
+interface Sum {
+  readonly printed: Decimal;
+  readonly least: Decimal;
+}
+
 /** Printed shares of one whole that add up to more than the whole, down to their last digits. */
 export function sharesAboveWholeFindings(
   { fats, additions, unweighed }: Pot,
   { shares = {} }: Pick<RecipeClaims, 'shares'>,
 ): readonly Finding[] {
-  const sharesOf = (rows: readonly { readonly claimed: { readonly share?: FractionInput } }[]): Decimal =>
-    rows.reduce((sum, { claimed: { share } }) => sum.plus(least(share)), ZERO);
+  const sharesOf = (rows: readonly { readonly claimed: { readonly share?: FractionInput } }[]): Sum =>
+    bothOf((at) => rows.reduce((sum, { claimed: { share } }) => sum.plus(shareAt(at, share)), ZERO));
   return [
     ...found('fats', 'the fats, of all fats,', sharesOf(fats)),
     ...found('additions', 'the additions, of the whole,', sharesOf([...additions, ...unweighed])),
-    ...found('claimed.shares', 'the parts of the whole', ofParts(shares)),
+    ...found(
+      'claimed.shares',
+      'the parts of the whole',
+      bothOf((at) => ofParts(shares, at)),
+    ),
   ];
 }
 
-/** The least that a printed share stands for, percent; none counts as nothing. */
-const least = (share: FractionInput | undefined): Decimal =>
-  share === undefined ? ZERO : Decimal.max(0, printedQuantity(share, unitsByKind().fraction).low);
+type At = 'value' | 'low';
+const bothOf = (sum: (at: At) => Decimal): Sum => ({ printed: sum('value'), least: sum('low') });
+
+/** A printed share or the least that it stands for, percent; none counts as nothing. */
+const shareAt = (at: At, share: FractionInput | undefined): Decimal =>
+  share === undefined ? ZERO : Decimal.max(0, printedQuantity(share, unitsByKind().fraction)[at]);
 
 /** Parts that hold no other: glycerol is among the polyols, and they, sugar and spirit are the clearing agents. */
-function ofParts({ soap, water, clearingAgents, polyol, glycerol, sugar, spirit }: Shares): Decimal {
-  const polyols = Decimal.max(least(polyol), least(glycerol));
-  const agents = Decimal.max(least(clearingAgents), polyols.plus(least(sugar)).plus(least(spirit)));
-  return least(soap).plus(least(water)).plus(agents);
+function ofParts({ soap, water, clearingAgents, polyol, glycerol, sugar, spirit }: Shares, at: At): Decimal {
+  const of = (share: FractionInput | undefined): Decimal => shareAt(at, share);
+  const polyols = Decimal.max(of(polyol), of(glycerol));
+  const agents = Decimal.max(of(clearingAgents), polyols.plus(of(sugar)).plus(of(spirit)));
+  return of(soap).plus(of(water)).plus(agents);
 }
 
-function found(path: string, of: string, percent: Decimal): readonly Finding[] {
-  if (percent.lte(100)) return [];
+function found(path: string, of: string, { printed, least }: Sum): readonly Finding[] {
+  if (least.lte(100)) return [];
   return [
     {
       code: 'shares-above-whole',
       severity: 'caution',
       path,
-      values: frozen({ atLeast: frozen({ percent }) }),
-      explanation: `The printed shares of ${of} add up to ${inWords(percent, 4)} % at the least, more than there is.`,
+      values: frozen({ printed: frozen({ percent: printed }), atLeast: frozen({ percent: least }) }),
+      explanation: `The printed shares of ${of} add up to ${inWords(printed, 4)} %, more than there is: the rounding of their last digits explains no more than ${inWords(printed.minus(least), 4)} % of it.`,
       slips: frozen([]),
       basis: frozen([]),
     },

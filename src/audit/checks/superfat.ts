@@ -31,7 +31,7 @@ export function superfatFinding(
     claimed: asPrinted(printed).value,
     computed: balance.superfat,
     values: frozen({}),
-    explanation: `The recipe ${says} a superfat of ${asPrinted(printed).text}. Its lye gives ${rangeInWords(ofLots)} % over the lawful lots of these fats, likely ${inWords(likely.percent)} %${sign}. No lot explains the difference.`,
+    explanation: `The recipe ${says} a superfat of ${asPrinted(printed).text}. Its lye gives ${rangeInWords(ofLots)} % over the lots within the published ranges of these fats, likely ${inWords(likely.percent)} %${sign}. No lot explains the difference.`,
     slips: slips(),
     basis: balance.basis,
   };

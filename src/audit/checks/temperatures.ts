@@ -22,11 +22,13 @@ const ordinaryLye = (): Hull => [new Decimal(20), new Decimal(80)];
 /** What goes in besides fats and lye. */
 type Additions = Pick<Pot, 'additions' | 'unweighed'>;
 
-/** Whether a lye of so many degrees is judged: no window tells how hot it may be by itself, short of boiling. */
-export const isLyeJudged = (temperature: TemperatureInput): boolean =>
-  !printedTemperature(temperature).value.lt(WATER_BOILS);
+/** Whether a lye of so many degrees is judged: no window tells how hot it may be by itself, short of boiling and of ice. */
+export const isLyeJudged = (temperature: TemperatureInput): boolean => {
+  const { value } = printedTemperature(temperature);
+  return value.gte(WATER_BOILS) || isFrozen(value);
+};
 
-/** Whether the printed temperatures are those of the work; of a lye by itself, whether it boils. */
+/** Whether the printed temperatures are those of the work; of a lye by itself, whether it boils or freezes. */
 export function temperatureFindings(
   pot: Additions,
   { temperatures }: Pick<RecipeParts, 'temperatures'>,
@@ -36,23 +38,32 @@ export function temperatureFindings(
   return temperatures.rows.flatMap((row) => {
     const { stage, temperature } = row.row;
     const printed = printedTemperature(temperature);
-    if (stage === 'lye') return isLyeJudged(temperature) ? [boilingLye(row, printed)] : [];
+    if (stage === 'lye') return isLyeJudged(temperature) ? [oddLye(row, printed)] : [];
     const reading = { row, stage, printed, ofStage: windows.filter((window) => window.stage === stage) };
     return [windowFinding(reading, pot), spirit && spiritFinding(reading, spirit)].flatMap((found) => found ?? []);
   });
 }
 
-const printedTemperature = (temperature: TemperatureInput): Printed =>
-  printedQuantity(temperature, unitsByKind().temperature);
+/** A thermometer is off by so much, °C, whatever unit and decimals are printed: a convention. */
+const OFF = 1;
 
-function boilingLye({ path }: Row<RecipeTemperature>, printed: Printed): Finding {
+function printedTemperature(temperature: TemperatureInput): Printed {
+  const printed = printedQuantity(temperature, unitsByKind().temperature);
+  return { ...printed, low: printed.value.minus(OFF), high: printed.value.plus(OFF) };
+}
+
+function oddLye({ path }: Row<RecipeTemperature>, printed: Printed): Finding {
+  const isCold = isFrozen(printed.value);
+  const says = `The recipe prints ${asPrinted(printed).text} for the lye.`;
   return {
-    code: 'temperature-too-hot',
+    code: isCold ? 'temperature-too-cold' : 'temperature-too-hot',
     severity: 'caution',
     path: `${path}.temperature`,
     claimed: asPrinted(printed).value,
     values: frozen({}),
-    explanation: `The recipe prints ${asPrinted(printed).text} for the lye. There water boils, and a lye that boils throws caustic about: solid alkali goes into cold water, a little at a time, and the lye cools before it is used.`,
+    explanation: isCold
+      ? `${says} That is ice cold: a strong lye crystallises there, and soap is not made with it.`
+      : `${says} There water boils, and a lye that boils throws caustic about: solid alkali goes into cold water, a little at a time, and the lye cools before it is used.`,
     slips: slipsOfScale(printed, path, ordinaryLye()),
     basis: frozen(['common-practice', 'laurate-convention']),
   };
@@ -86,7 +97,8 @@ function windowFinding(reading: Reading, pot: Additions): Finding | undefined {
     const severity = stage === 'pouring' || isPublished ? 'note' : 'caution';
     return found('temperature-too-hot', severity, `${hot.meaning.text}${printedElsewhere}`);
   }
-  if (slips.length > 0) return found('temperature-too-cold', 'caution', 'No text works so cold.');
+  if (isFarTooCold(printed, hullOf(reading.ofStage)))
+    return found('temperature-too-cold', 'caution', 'That is far colder than any text works at.');
   const cold = hot?.verdict === 'too-cold' ? judged(printed.high) : undefined;
   if (cold?.verdict === 'too-cold') return found('temperature-too-cold', 'note', cold.meaning.text);
   return undefined;
@@ -113,6 +125,18 @@ function finding(
   };
 }
 
+/**
+ * Colder by this than the coldest that any text or the trade has at a stage is no temperature of the work, °C: a convention. A
+ * kettle that starts at the temperature of a warm room is not doubted.
+ */
+const FAR = 25;
+
+/** By the figure itself, so that it does not matter in which unit it is printed. */
+const isFarTooCold = ({ value }: Printed, [lowest]: Hull): boolean => isFrozen(value) || value.lt(lowest.minus(FAR));
+
+/** Ice makes no soap. */
+const isFrozen = (celsius: Decimal): boolean => celsius.lte(0);
+
 /** The end of a last digit as a reader takes it: within what a bench has, and no finer than any thermometer. */
 const legibly = (celsius: Decimal): Decimal => Decimal.max(-100, Decimal.min(400, celsius)).toDecimalPlaces(12);
 
@@ -131,16 +155,34 @@ const slipsOfStage = ({ printed, ofStage, row: { path } }: Reading): readonly Sl
 function slipsOfScale(printed: Printed, path: string, [lowest, highest]: Hull): readonly Slip[] {
   if (printed.high.gte(lowest) && printed.low.lte(highest)) return frozen([]);
   const { fahrenheit } = unitsByKind().temperature;
-  const taken: Readonly<Record<string, Pick<Hypothesis<Decimal>, 'code' | 'figure'>>> = {
-    celsius: { code: 'fahrenheit-as-celsius', figure: (celsius) => fahrenheit.fromCanonical(celsius, path) },
-    fahrenheit: { code: 'celsius-as-fahrenheit', figure: (celsius) => fahrenheit.toCanonical(celsius, path) },
+  const asMeant = (other: Decimal): string => other.toDecimalPlaces(0).toString();
+  const number = new Decimal(printed.text);
+  const taken: Readonly<Record<string, Pick<Hypothesis<Decimal>, 'code' | 'figure'> & { readonly is: Decimal }>> = {
+    celsius: {
+      code: 'fahrenheit-as-celsius',
+      is: fahrenheit.toCanonical(number, path),
+      figure: (celsius) => fahrenheit.fromCanonical(celsius, path),
+    },
+    fahrenheit: {
+      code: 'celsius-as-fahrenheit',
+      is: fahrenheit.fromCanonical(number, path),
+      figure: (celsius) => fahrenheit.toCanonical(celsius, path),
+    },
   };
   const slip = taken[printed.unit];
   if (slip === undefined) return frozen([]);
   return slipsOf(
     { span: printed, printed, shown: inUnit('temperature', printed.unit) },
     { corners: [lowest, highest], likely: lowest.plus(highest).div(2) },
-    [{ ...slip, path, weight: COMMON, words: { meant: printed.text } }],
+    [
+      {
+        code: slip.code,
+        figure: slip.figure,
+        path,
+        weight: COMMON,
+        words: { meant: printed.text, is: asMeant(slip.is) },
+      },
+    ],
   );
 }
 

@@ -13,6 +13,7 @@ import { sharesAboveWholeFindings } from '../checks/sharesAboveWhole.js';
 import { temperatureFindings } from '../checks/temperatures.js';
 import { potOf } from '../pot.js';
 import { potAddition } from '../potAdditions.js';
+import { WIDEST_RATIO } from '../printed.js';
 import type { Verdict } from '../verdict.js';
 import { aboveOf, anyOf, not, printedFloat, type FloatPrinted, type Told } from './float64.js';
 import {
@@ -226,7 +227,7 @@ function ofLye(
     );
   }
   if (isMadeUp && waterPerAlkali !== undefined) {
-    const { low, high } = numberIn(waterPerAlkali);
+    const { low, high } = ratioIn(waterPerAlkali);
     const readings = [
       // all that is not alkali is water: without a difference that would cancel
       meets(
@@ -287,6 +288,13 @@ function ofPot(pot: FloatPot, meets: Meets): readonly Told[] {
 function numberIn(value: unknown, most = Infinity): FloatPrinted {
   const printed = printedFloat(value, 1);
   return printed.value >= 0 && printed.value <= most ? printed : printedFloat(undefined, 1);
+}
+
+/** The same, of a ratio: θ_4 at its narrowed ends. */
+function ratioIn(printed: unknown): Ends {
+  const { low, value, high } = numberIn(printed);
+  if (value === 0) return { low, high };
+  return { low: Math.max(low, value * (1 - WIDEST_RATIO)), high: Math.min(high, value * (1 + WIDEST_RATIO)) };
 }
 
 type PhCode = ReturnType<typeof phFinding>['code'] | 'not-printed';

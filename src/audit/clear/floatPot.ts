@@ -8,6 +8,7 @@ import { hydroxidePerCarbonate } from '../../lye/alkali.js';
 import { ONE } from '../../numbers/index.js';
 import { unitsByKind, type Estimate, type Units } from '../../quantities/index.js';
 import { fatOf, type OwnFats } from '../../recipe/readRecipe.js';
+import { isCertificateContradicted } from '../checks/contradictedFats.js';
 import { SOLID_ASSAY } from '../checks/solidAssay.js';
 import { legible } from '../legible.js';
 import { UNSTATED_ASSAY } from '../pot.js';
@@ -193,15 +194,23 @@ const claimKeys = (): readonly string[] => [
   ...PARTS,
 ];
 
-const valuesOfFats = /* @__PURE__ */ new WeakMap<SingleFat, { readonly value: Ends; readonly acidValue: number }>();
+interface FloatValues {
+  readonly value: Ends;
+  readonly acidValue: number;
+  /** Whether its certificate contradicts what is published: then the audit has more to say. */
+  readonly isContradicted: boolean;
+}
 
-function valuesOf(fat: SingleFat): { readonly value: Ends; readonly acidValue: number } {
+const valuesOfFats = /* @__PURE__ */ new WeakMap<SingleFat, FloatValues>();
+
+function valuesOf(fat: SingleFat): FloatValues {
   const kept = valuesOfFats.get(fat);
   if (kept !== undefined) return kept;
   const { low, likely, high } = fat.saponificationValue;
   const values = {
     value: { low: Number(low.mgKohPerG), likely: Number(likely.mgKohPerG), high: Number(high.mgKohPerG) },
     acidValue: Number(fat.acidValue.mgKohPerG),
+    isContradicted: isCertificateContradicted(fat),
   };
   valuesOfFats.set(fat, values);
   return values;
@@ -221,9 +230,12 @@ function floatFat(row: unknown, own: OwnFats): FloatFat | undefined {
   const fat = fatNamed(fields['fat'], own);
   const grams = figureIn(fields['mass'], mass).value;
   if (fat === undefined || fat.kind === 'blend' || !(grams > 0)) return undefined;
+  const { value, acidValue, isContradicted } = valuesOf(fat);
+  if (isContradicted) return undefined;
   return {
     grams,
-    ...valuesOf(fat),
+    value,
+    acidValue,
     printedValue: claimIn(claimed['saponificationValue'], saponificationValue),
     printedShare: claimIn(claimed['share'], fraction),
   };

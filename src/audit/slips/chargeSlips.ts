@@ -1,14 +1,16 @@
 import { molarMass } from '../../chemistry/index.js';
+import type { SingleFat } from '../../fats/index.js';
 import { hydroxidePerOxide } from '../../lye/index.js';
 import { ONE, ZERO, type Decimal } from '../../numbers/index.js';
 import { demandOf, molIn, type Pot, type PotFat, type PotLye } from '../pot.js';
 import { unitsByKind } from '../../quantities/index.js';
+import { meet } from '../span.js';
 import { calledFor, type ChargeValues } from './chargeValues.js';
 import { COMMON, inEachRow, LAST, MOST_ROWS, RARE, USUAL, type Hypothesis } from './hypothesis.js';
 import type { SlipCode } from './slip.js';
 import { slipsOfThePen } from './slipsOfThePen.js';
 import { fatUnitFactors, lyeUnitFactors } from './unitSlips.js';
-import { neighboursOf, valueSlips } from './valueSlips.js';
+import { commonFats, neighboursOf, valueSlips } from './valueSlips.js';
 
 type Charge = Hypothesis<ChargeValues>;
 
@@ -17,20 +19,32 @@ export function chargeSlips(pot: Pot): readonly Charge[] {
   const slips = [
     ...slipsOfValues(pot.fats),
     ...slipsOfRows(pot.fats),
+    ...slipsOfCommonValues(pot.fats),
     ...superfatSlips(),
     ...(pot.lye.length > MOST_ROWS ? [] : [...slipsOfAssay(pot), ...slipsOfUnits(pot)]),
     ...slipsOfPen(pot),
     ...slipsOfPenInFats(pot.fats),
   ];
+  return [...claimedValuesUsed(pot.fats), ...slips.map(thatMatters)];
+}
+
+/** The values that the recipe prints, where one of them is none of its fat: without that they are not off. */
+function claimedValuesUsed(fats: readonly PotFat[]): readonly Charge[] {
+  const off = fats.filter(isValueOff).map(({ name }) => name);
+  if (off.length === 0) return [];
   return [
     {
       code: 'claimed-values-used',
+      words: { fat: off.slice(0, 3).join(', ') },
       weight: COMMON * COMMON,
       figure: (values) => (values.areOwn ? calledFor(values) : undefined),
     },
-    ...slips.map(thatMatters),
   ];
 }
+
+/** Whether no lot of a fat has the value that is printed for it, to its last digit. */
+const isValueOff = ({ demand, ownDemand }: PotFat): boolean =>
+  demand !== undefined && ownDemand !== undefined && !meet(demand, ownDemand);
 
 /** A slip that changes nothing, as two fats of one mass changing places, explains nothing. */
 function thatMatters(slip: Charge): Charge {
@@ -120,20 +134,32 @@ function slipsOfRows(fats: readonly PotFat[]): readonly Charge[] {
   const neighbours = inEachRow(fats, USUAL, (row, weight, at): readonly Charge[] =>
     row.fat === undefined || row.fat.kind === 'blend'
       ? []
-      : neighboursOf(row.fat).map((neighbour): Charge => {
-          const demand = demandOf(neighbour, row.grams.value);
-          return {
-            code: 'neighbouring-fat-value',
-            path: row.path,
-            words: { fat: row.name, other: neighbour.name },
-            weight: weight / 2,
-            // the recipe claims no value of the neighbour
-            figure: (values) =>
-              values.areOwn ? undefined : withRow(values, at, demand[values.end]).times(values.kept),
-          };
-        }),
+      : neighboursOf(row.fat).map((neighbour) =>
+          valueOfAnother('neighbouring-fat-value', row, neighbour, weight / 2, at),
+        ),
   );
   return [...leftOut, ...swapped, ...neighbours];
+}
+
+/** The value of a fat that everybody has, where the one that is printed is none of its own fat. */
+function slipsOfCommonValues(fats: readonly PotFat[]): readonly Charge[] {
+  return inEachRow(fats, RARE, (row, weight, at) =>
+    isValueOff(row)
+      ? commonFats().map((other) => valueOfAnother('value-of-another-fat', row, other, weight, at))
+      : undefined,
+  );
+}
+
+/** The value of another fat for that of a row; the recipe claims none of it. */
+function valueOfAnother(code: SlipCode, row: PotFat, other: SingleFat, weight: number, at: number): Charge {
+  const demand = demandOf(other, row.grams.value);
+  return {
+    code,
+    path: row.path,
+    words: { fat: row.name, other: other.name },
+    weight,
+    figure: (values) => (values.areOwn ? undefined : withRow(values, at, demand[values.end]).times(values.kept)),
+  };
 }
 
 const superfatSlip = (code: SlipCode, weight: number, figure: (values: ChargeValues) => Decimal): Charge => ({
@@ -236,39 +262,55 @@ function slipsOfUnits(pot: Pot): readonly Charge[] {
   return [...ofLye, ...ofFats];
 }
 
-/** The mass of a single lye with its digits exchanged or its decimal point moved: only where it can be worked out exactly. */
+/** The mass of a single lye with its digits exchanged or its decimal point moved. */
 function slipsOfPen({ lye }: Pot): readonly Charge[] {
   const [row] = lye;
   if (row === undefined || lye.length > 1) return [];
   const perUnit = molIn(row, unitsByKind().mass[row.grams.unit as 'g'].toCanonical(ONE, row.path), 'likely');
-  return slipsOfThePen(row.grams.text).map(({ code, meant, step }) => ({
-    code,
-    path: row.path,
-    words: { meant: meant.toString(), unit: row.grams.unit },
-    weight: LAST,
-    figure: (values) =>
-      values.areOwn && calledFor(values).minus(meant.times(perUnit)).abs().lte(step.times(perUnit))
-        ? molIn(row, row.grams.value, 'likely')
-        : undefined,
-  }));
+  return slipsOfThePen(row.grams.text).flatMap(({ code, meant, step }) => {
+    const slip = { code, path: row.path, words: { meant: meant.toString(), unit: row.grams.unit, of: 'the lye' } };
+    const fitsOwn = (values: ChargeValues): boolean =>
+      calledFor(values).minus(meant.times(perUnit)).abs().lte(step.times(perUnit));
+    const charged = molIn(row, row.grams.value, 'likely');
+    return penSlips(slip, {
+      own: (values) => (fitsOwn(values) ? charged : undefined),
+      lots: (values) => (meant.isZero() ? undefined : calledFor(values).times(row.grams.text).div(meant)),
+    });
+  });
 }
 
-/** The mass of one fat so, where the recipe's own values give the rest. */
+/** The mass of one fat so. */
 function slipsOfPenInFats(fats: readonly PotFat[]): readonly Charge[] {
-  return inEachRow(fats, LAST, ({ path, grams }, weight, at) =>
+  return inEachRow(fats, 1, ({ path, name, grams }, share, at) =>
     slipsOfThePen(grams.text).flatMap(({ code, meant }): readonly Charge[] => {
       if (grams.value.isZero()) return [];
       const times = meant.div(grams.text);
-      return [
-        {
-          code,
-          path,
-          words: { meant: meant.toString(), unit: grams.unit },
-          weight,
-          figure: (values) =>
-            values.areOwn ? withRow(values, at, (values.fats[at] ?? ZERO).times(times)).times(values.kept) : undefined,
-        },
-      ];
+      const figure = (values: ChargeValues): Decimal =>
+        withRow(values, at, (values.fats[at] ?? ZERO).times(times)).times(values.kept);
+      return penSlips(
+        { code, path, words: { meant: meant.toString(), unit: grams.unit, of: name } },
+        { own: figure, lots: figure },
+        share,
+      );
     }),
   );
+}
+
+/**
+ * Exchanged digits are looked for only where the recipe's own values are exact, because over the lots they give almost any
+ * figure; tenfold is so much that the lots tell it as well.
+ */
+function penSlips(
+  slip: Omit<Charge, 'weight' | 'figure'>,
+  { own, lots }: Readonly<Record<'own' | 'lots', Charge['figure']>>,
+  share = 1,
+): readonly Charge[] {
+  const isTenfold = slip.code === 'decimal-point-moved';
+  return [
+    {
+      ...slip,
+      weight: (isTenfold ? RARE : LAST) * share,
+      figure: (values) => (values.areOwn ? own(values) : isTenfold ? lots(values) : undefined),
+    },
+  ];
 }

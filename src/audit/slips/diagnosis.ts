@@ -37,9 +37,6 @@ export interface Questioned {
   readonly shown: (span: Span) => { readonly value: FindingValue; readonly text: string };
 }
 
-/** More than this nobody reads. */
-const MOST = 12;
-
 /** The ways in which a figure may have come about: first those that reproduce it, then those that explain it. */
 export function slipsOf<V>(
   figure: Questioned,
@@ -51,7 +48,7 @@ export function slipsOf<V>(
   const kept = new Map<string, Slip>();
   for (const { slip } of found) {
     const key = [slip.code, slip.path, ...Object.values(slip.words)].join();
-    if (kept.size < MOST && !kept.has(key)) kept.set(key, slip);
+    if (!kept.has(key)) kept.set(key, slip);
   }
   return frozen([...kept.values()]);
 }
@@ -92,15 +89,17 @@ function slipFrom<V>(
   span: Span,
 ): Slip {
   const { value, text } = figure.shown(span);
-  const { explanation, tell } = wordsOf(code, words);
-  const gives = how === 'reproduces' ? `From the recipe’s own figures that gives ${text}.` : `That gives ${text}.`;
+  const { explanation, tell, gives } = wordsOf(code, words);
+  const said =
+    gives?.(text) ??
+    (how === 'reproduces' ? `From the recipe’s own figures that gives ${text}.` : `That gives ${text}.`);
   return frozen({
     code,
     ...(path === undefined ? {} : { path }),
     how,
     predicted: value,
     words: frozen(words),
-    explanation: `${explanation} ${gives}`,
+    explanation: said === '' ? explanation : `${explanation} ${said}`,
     tell,
   });
 }

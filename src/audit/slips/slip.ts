@@ -10,6 +10,7 @@ export type SlipCode =
   | 'saponification-plus-acid-value'
   | 'ester-value-as-saponification-value'
   | 'neighbouring-fat-value'
+  | 'value-of-another-fat'
   | 'fat-left-out'
   | 'rows-swapped'
   | 'superfat-left-out'

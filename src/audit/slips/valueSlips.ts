@@ -47,6 +47,15 @@ export function valueSlips(of: Fat): readonly ValueSlip[] {
   return slips;
 }
 
+/** The fats whose values stand in every book; common practice, no source. */
+const COMMON_FATS = [
+  'coconut-oil', 'palm-kernel-oil', 'palm-oil', 'olive-oil', 'tallow', 'lard', 'castor-oil', 'sunflower-oil', 'stearic-acid-50',
+] as const; // prettier-ignore
+
+export const isCommonFat = ({ id }: SingleFat): boolean => COMMON_FATS.some((one) => one === id);
+
+export const commonFats = (): readonly SingleFat[] => COMMON_FATS.map((id) => fat(id));
+
 /** The published fats that stand next to a fat in a list by name, where a slip of the eye finds them. */
 export function neighboursOf({ id }: SingleFat): readonly SingleFat[] {
   const at = byName().findIndex((listing) => listing === id);

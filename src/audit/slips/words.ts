@@ -1,9 +1,12 @@
+import { signOf } from '../figures.js';
 import type { SlipCode } from './slip.js';
 
 /** What is said of a slip, and what would tell it from others that give the same figure. */
 interface Said {
   readonly explanation: string;
   readonly tell: string;
+  /** The sentence on the figure that the slip gives, where it is another than that it gives it. */
+  readonly gives?: (figure: string) => string;
 }
 
 type Words = Readonly<Record<string, string>>;
@@ -16,8 +19,8 @@ const ASK_LABEL = 'Read the label or certificate of the alkali again.';
 
 /** Every slip in a maker's words. A bundle carries all of them: they are the point of an audit. */
 const SAID: Readonly<Record<SlipCode, (words: Words) => Said>> = {
-  'claimed-values-used': () => ({
-    explanation: 'The lye follows from the saponification values that the recipe prints, and those are off.',
+  'claimed-values-used': ({ fat = 'a fat' }) => ({
+    explanation: `The lye follows from the saponification values that the recipe prints, and what it prints for ${fat} lies outside the published range.`,
     tell: 'Look the printed values up again.',
   }),
   'koh-value-as-naoh': (words) => ({
@@ -43,6 +46,10 @@ const SAID: Readonly<Record<SlipCode, (words: Words) => Said>> = {
   'ester-value-as-saponification-value': (words) => ({
     explanation: `${of(words)}The ester value seems to stand for the saponification value: the free acid is left out.`,
     tell: 'Read the certificate again: acid value, ester value, saponification value.',
+  }),
+  'value-of-another-fat': ({ fat = 'a fat', other = 'another' }) => ({
+    explanation: `The value of ${other} seems to have been taken for ${fat}.`,
+    tell: 'Ask which fat it is, and look its value up again.',
   }),
   'neighbouring-fat-value': ({ fat = 'a fat', other = 'another' }) => ({
     explanation: `The value of ${other} seems to have been taken for ${fat}, its neighbour in a list.`,
@@ -137,13 +144,15 @@ const SAID: Readonly<Record<SlipCode, (words: Words) => Said>> = {
         : `A dry sugar or polyol seems to have been counted as a syrup of ${strength} %.`,
     tell: 'Ask whether a dry substance or a syrup was weighed.',
   }),
-  'fahrenheit-as-celsius': ({ meant = '' }) => ({
-    explanation: `Degrees Fahrenheit seem to stand there as degrees Celsius: ${meant} °F was meant.`,
+  'fahrenheit-as-celsius': ({ meant = '', is = '' }) => ({
+    explanation: `Degrees Fahrenheit seem to be printed as degrees Celsius: ${meant} °F, which is ${is} °C, was meant.`,
     tell: 'Look at the scale of the thermometer.',
+    gives: said,
   }),
-  'celsius-as-fahrenheit': ({ meant = '' }) => ({
-    explanation: `Degrees Celsius seem to stand there as degrees Fahrenheit: ${meant} °C was meant.`,
+  'celsius-as-fahrenheit': ({ meant = '', is = '' }) => ({
+    explanation: `Degrees Celsius seem to be printed as degrees Fahrenheit: ${meant} °C, which is ${is} °F, was meant.`,
     tell: 'Look at the scale of the thermometer.',
+    gives: said,
   }),
   'parts-per-100-of-water-as-percent': () => ({
     explanation: 'The strength seems to be grams of alkali to 100 g of water, not in 100 g of lye.',
@@ -177,16 +186,33 @@ const SAID: Readonly<Record<SlipCode, (words: Words) => Said>> = {
   'unit-mistaken': ({ printed = 'one', meant = 'another', of: what = 'a mass' }) => ({
     explanation: `The figure for ${what} seems to be in ${UNIT_NAMES[meant] ?? meant}, not in ${UNIT_NAMES[printed] ?? printed}.`,
     tell: `Ask in which unit ${what === 'the lye' ? 'the lye' : 'it'} was weighed, or weigh it again.`,
+    ...(what === 'the lye' ? { gives: inMeantUnit(printed, meant) } : {}),
   }),
-  'digits-exchanged': ({ meant = '', unit = '' }) => ({
-    explanation: `Two digits seem to have changed places: ${meant} ${unit} was meant.`,
+  'digits-exchanged': ({ meant = '', unit = '', of: what }) => ({
+    explanation: `Two digits seem to have changed places: ${meant} ${signOf(unit)}${ofWhat(what)} was meant.`,
     tell: 'Compare the figure with the notes it was copied from.',
   }),
-  'decimal-point-moved': ({ meant = '', unit = '' }) => ({
-    explanation: `The decimal point seems to have moved: ${meant} ${unit} was meant.`,
+  'decimal-point-moved': ({ meant = '', unit = '', of: what }) => ({
+    explanation: `The decimal point seems to have moved: ${meant} ${signOf(unit)}${ofWhat(what)} was meant.`,
     tell: 'Compare the figure with the notes it was copied from.',
   }),
 };
+
+const ofWhat = (what: string | undefined): string => (what === undefined ? '' : ` of ${what}`);
+
+/** The explanation has told the figure already. */
+const said = (): string => '';
+
+/** The same figure fits in the unit that was meant, and that is what the maker has to hear. */
+function inMeantUnit(printed: string, meant: string): (figure: string) => string {
+  const sign = ` ${printed}`;
+  return (figure) =>
+    figure.endsWith(sign)
+      ? `In ${UNIT_NAMES[meant] ?? meant} the figure fits: ${figure.slice(0, -sign.length)} ${meant} would be right there.`
+      : gives(figure);
+}
+
+const gives = (figure: string): string => `That gives ${figure}.`;
 
 const UNIT_NAMES: Words = {
   mg: 'milligrams',

@@ -3,6 +3,7 @@ import type { Fat } from 'laurate';
 import { auditRecipe, type AuditRecipeResult, type Finding, type Slip } from 'laurate/audit';
 import type { Recipe } from 'laurate/recipe';
 import { lotOf, partsOf, type Parts } from './additions.js';
+import { allFindings } from './allFindings.js';
 import { chanceFrom, drawnDraft, hydroxideFor, M, massesFor, rowAt, type Draft, type DrawnFat } from './draw.js';
 import { INJECTIONS, type Injection } from './slips.js';
 import { recipeOf, type Misprint } from './write.js';
@@ -106,7 +107,7 @@ const PATHS: Readonly<Record<Injection['figure'], string>> = {
 };
 
 /** The findings about the figure that is wrong. */
-function findingsOf({ findings }: AuditRecipeResult, { figure, row }: Injection): readonly Finding[] {
+function findingsOf(findings: readonly Finding[], { figure, row }: Injection): readonly Finding[] {
   if (figure === 'lye')
     return findings.filter(
       ({ code }) =>
@@ -331,7 +332,8 @@ export function slipTrials(each: number, seed: number): readonly SlipTrials[] {
       if (!isOutside(draft, injection, misprint)) continue;
       count.outside += 1;
       const result = auditRecipe(recipe, { fats: ownFats(draft) });
-      const about = findingsOf(result, injection);
+      // the audit lists three slips; how they are ordered is measured on all of them
+      const about = findingsOf(allFindings(recipe, ownFats(draft)), injection);
       if (
         about.length === 0 ||
         !VERDICTS[injection.figure === 'temperature' ? 'temperature' : 'others'].includes(result.verdict)
