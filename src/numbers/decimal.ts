@@ -19,6 +19,8 @@ export const Decimal: Base.Constructor = /* @__PURE__ */ withFixedSettings(
 
 function withFixedSettings(constructor: Base.Constructor): Base.Constructor {
   const set = (): never => {
+    // no input is at fault, so that no error of ours fits
+    // eslint-disable-next-line no-restricted-syntax
     throw new TypeError(
       'These settings are fixed, for every result hangs on them: clone() the constructor and set that.',
     );

@@ -12,7 +12,6 @@ export {
   readWord,
   refuseKey,
   suggestion,
-  type Expected,
   type Fields,
 } from './readShape.js';
 export { refuse } from './refuse.js';

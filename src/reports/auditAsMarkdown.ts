@@ -12,7 +12,9 @@ export interface AuditAsMarkdownOptions {
 }
 
 /** An audit as `auditRecipe` gives it, or as `toJson` and `JSON.parse` leave it. */
-export type PrintedAudit = Pick<AuditRecipeResult, 'by'> & Readonly<Record<string, unknown>>;
+export interface PrintedAudit extends Pick<AuditRecipeResult, 'by' | 'verdict'> {
+  readonly findings: readonly unknown[];
+}
 
 const VERDICTS: Readonly<Record<ReadAudit['verdict'], string>> = {
   dangerous: 'The likely lots of these fats leave free caustic above the limit: do not use it.',
