@@ -10,7 +10,7 @@ export type Decimal = DecimalNumber;
  * `Decimal.set` reaches our arithmetic and ours reaches nobody's. Whoever comes by it through a result cannot set it either.
  */
 export const Decimal: Base.Constructor = /* @__PURE__ */ withFixedSettings(
-  Base.clone({
+  /* @__PURE__ */ Base.clone({
     defaults: true,
     precision: 34,
     rounding: 6, // Base.ROUND_HALF_EVEN, written out so that an unused copy drops out of a bundle
