@@ -18,6 +18,8 @@ const KEPT = 'mutation-coverage.json';
 
 // a mutant is killed by the first case that fails: the smallest one is not asked for
 fc.configureGlobal({ endOnFailure: true });
+// matchers ask which file is tested, which Vitest does not know here
+expect.setState({ testPath: undefined });
 expect.extend({
   toMatchFileSnapshot(received, path) {
     const file = resolve(dirname(current?.path ?? ''), path);
