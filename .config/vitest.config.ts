@@ -20,6 +20,7 @@ export default defineConfig({
     // nothing here is timed: laws and fuzz are slow where coverage is taken on a busy machine
     testTimeout: 600_000,
     globalSetup: ['tests/docs/globalSetup.ts'],
+    setupFiles: ['tests/setup.ts'],
     typecheck: { enabled: true, include: ['tests/types/**/*.test-d.ts'], tsconfig: 'tests/tsconfig.json' },
     coverage: {
       provider: 'v8',

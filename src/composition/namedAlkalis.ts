@@ -15,8 +15,7 @@ const SODA =
   /\b(?:naoh|sodium hydroxide|caustic soda|lye|natriumhydroxide?|(?:a|ae)tznatron|natronlauge|seifenstein|laugenstein|(?:hydroxyde de|hidroxido de|idrossido di) sodi(?:o|um)|hidroxido sodico|(?:soude|sosa|soda) (?:caustique|caustica)|lessive de soude|lejia de (?:sosa|soda)|lixivia de soda|liscivia di soda|natronloog|(?:bijtende|caustische) soda)\b/;
 
 /** Carbonates, silicates, lime, borax and ammonia; and words that may mean a hydroxide or not. */
-const WEAKER = new RegExp(
-  `\\b(?:${[
+const WEAKER_WORDS = [
     'potash', 'pearl ?ash(?:es)?', 'wood ash(?:es)?', 'soda ash', 'washing soda', 'sal soda', 'soda crystals?', '(?:sodium|potassium|ammonium) carbonate',
     '(?:sodium|potassium) (?:meta)?silicate', 'water ?glass', '(?:hydrated|slaked|quick|burnt) ?lime', 'lime ?water', 'milk of lime', 'calcium (?:hydr)?oxide',
     'borax', 'sodium (?:tetra)?borate', 'ammonia', 'ammonium hydroxide',
@@ -26,8 +25,9 @@ const WEAKER = new RegExp(
     'potasa', 'sosa', '(?:carbonato|silicato) d[ei] (?:sodio|sosa|soda|potas?sio|potas?sa)', 'vidrio (?:soluble|liquido)', 'cal (?:apagada|viva|hidratada|extinta)', 'amoniaco', 'lejia', 'barrilh?l?a',
     'potassa', 'soda solvay', 'vetro solubile', 'calce', 'ammoniaca', 'borace', 'liscivia', 'vidro (?:soluvel|liquido)', 'amonia', 'lixivia',
     'potas', 'kristalsoda', '(?:natrium|kalium)carbonaat', 'waterglas', '(?:natrium|kalium)silicaat', '(?:on)?gebluste kalk', 'loog',
-  ].join('|')})\\b`,
-); // prettier-ignore
+] as const; // prettier-ignore
+let made: RegExp | undefined;
+const weaker = (): RegExp => (made ??= new RegExp(`\\b(?:${WEAKER_WORDS.join('|')})\\b`));
 
 /** What holds such a word and is no alkali: soaps, alum, and what is sold as free of it. */
 const NO_ALKALI =
@@ -50,7 +50,7 @@ export function namedAlkali(name: string): NamedAlkali | undefined {
   const words = plainWords(name).replaceAll(NO_ALKALI, ' ');
   if (POTASH.test(words)) return 'koh';
   if (SODA.test(words)) return 'naoh';
-  return words === 'soda' || WEAKER.test(words) ? 'other' : undefined;
+  return words === 'soda' || weaker().test(words) ? 'other' : undefined;
 }
 
 /** Whether something goes by the name of an alkali, which has its place in the lye. */

@@ -63,12 +63,20 @@ export interface OwnFats {
   readonly names: ReadonlyMap<string, readonly string[]>;
 }
 
+function isMap(value: unknown): boolean {
+  try {
+    return value instanceof Map;
+  } catch {
+    return false; // a proxy that does not say
+  }
+}
+
 /** The fats of one's own among the options. */
 export function ownFats(options: unknown): OwnFats {
   const { fats } = readShape('options', options, ['fats']);
   const own: Fields = fats === undefined ? {} : readFields('options.fats', fats);
   // a map has no fields, and would pass for a record of none
-  if (fats instanceof Map) refuse('bad-shape', 'options.fats', 'an object with fats by their names', fats);
+  if (isMap(fats)) refuse('bad-shape', 'options.fats', 'an object with fats by their names', fats);
   const names = new Map<string, readonly string[]>();
   for (const name of Object.keys(own)) names.set(lettersOf(name), [...(names.get(lettersOf(name)) ?? []), name]);
   return { fats: own, names };

@@ -1,5 +1,5 @@
 import { hydroxideMolarMass, type LyeCharge } from '../lye/index.js';
-import { frozen, noted, refuse, toStep, ZERO, type Decimal, type Steps } from '../numbers/index.js';
+import { frozen, noted, refuse, toStep, ZERO, Decimal, type Steps } from '../numbers/index.js';
 import type { Estimate, Fraction } from '../quantities/index.js';
 import type { PlannedAlkali } from './alkaliChoice.js';
 import { atAssays } from './balance.js';
@@ -59,7 +59,10 @@ function weighedAlkali(
   if (step === undefined) return { alkali, grams: exact, source };
   const grams = toStep(exact, step, 'down');
   noted(steps, `${alkali} to weigh`, 'rounded down to the step of the scale', 'g', grams);
-  if (grams.isZero()) refuse('infeasible', 'scaleStep', `a step of at most ${exact.toPrecision(3)} g`, step.toString());
+  if (grams.isZero()) {
+    const least = exact.toSignificantDigits(3, Decimal.ROUND_DOWN);
+    refuse('infeasible', 'scaleStep', `a step of at most ${least.toString()} g`, step.toString());
+  }
   return { alkali, grams, source };
 }
 

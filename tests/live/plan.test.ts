@@ -105,7 +105,11 @@ describe('the live page: refusals', () => {
       'dilution.strength',
       'Expected at most 50 percent, the strength of the alkali itself; this is 60.',
     ],
-    [{ fats: [] }, 'fats', 'Expected a list with at least one entry; this is a list of 0.'],
+    [
+      { fats: [] },
+      'fats',
+      "Expected a list such as [{ fat: fat('coconut-oil'), mass: { g: 500 } }], with at least one entry; this is a list of 0.",
+    ],
     [{ scaleStep: '0' }, 'scaleStep.g', 'Expected more than 0; this is 0.'],
   ])('%j is refused with its field, in words', (part, path, text) => {
     expect(answerTo({ ...README, ...part })).toEqual({ refused: { path, text } });
