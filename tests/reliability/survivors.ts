@@ -107,4 +107,29 @@ export const reasons: readonly Reason[] = [
     was: /'strength' in dilution$/,
     why: 'It chooses the words of a formula in the working; texts are left out.',
   },
+  {
+    file: /recipe\/leaf\.ts$/,
+    was: /^\{\s*return false;\s*\}$/,
+    why: 'Equivalent: a schema takes no answer for a no.',
+  },
+  {
+    file: /recipe\/leaf\.ts$/,
+    was: /^value === null$/,
+    why: 'Never reached: figures are put in words only after their reader accepted them, and none accepts null.',
+  },
+  {
+    file: /recipe\/readAs\.ts$/,
+    was: /^(?:\{ abortEarly: true \}|true)$/,
+    why: 'Equivalent: of all faults the first is told either way; it only saves looking for the others.',
+  },
+  {
+    file: /recipe\/readAs\.ts$/,
+    was: /value !== 'object'|^value === null$/,
+    why: 'Equivalent: what is no object counts as frozen, and what is frozen already stays so; it only saves time.',
+  },
+  {
+    file: /recipe\/readParts\.ts$/,
+    was: /^!isCalculationError\(error\)$/,
+    why: 'Never reached: a reader refuses by this error and no other. A fault of our own would not be hidden.',
+  },
 ];
