@@ -4,7 +4,7 @@
  * Vitest lends its `expect`; `describe` and `it` only collect. Starting Vitest for every mutant took ten times as long.
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { format } from 'node:util';
 import { Script } from 'node:vm';
@@ -14,7 +14,7 @@ import { expect } from 'vitest';
 
 const ENTRIES = { recipe: 'batch', audit: 'audit', reports: 'reports', 'check-values': 'checkValues' };
 const STOP = 'Stryker: Hit count limit reached';
-/** What a test fails with that asks for more of Vitest than is lent here, as for a file to compare with. */
+/** What a test fails with that asks for more of Vitest than is lent here. */
 const OF_VITEST = /failed to access its internal state|without test context/;
 const KEPT = 'mutation-coverage.json';
 /** One mutant in so many is tried; the others are reported as not run. */
@@ -22,6 +22,15 @@ const ONE_IN = Number(process.env.ONE_IN ?? 1);
 
 // a mutant is killed by the first case that fails: the smallest one is not asked for
 fc.configureGlobal({ endOnFailure: true });
+// matchers ask which file is tested, which Vitest does not know here
+expect.setState({ testPath: undefined });
+expect.extend({
+  toMatchFileSnapshot(received, path) {
+    const file = resolve(dirname(current?.path ?? ''), path);
+    return { pass: readFileSync(file, 'utf8') === received, message: () => `differs from ${path}` };
+  },
+});
+
 /** The title of one row of a table; some rows hold what cannot be shown. */
 function titled(name, args) {
   try {

@@ -6,8 +6,8 @@
 import { readdirSync } from 'node:fs';
 import { Stryker } from '@stryker-mutator/core';
 
-/** What holds of every result: that its inputs are given, its sources named, its figures figures, its steps told. */
-const RESULTS = ['given', 'results', 'workings'].map((name) => `tests/laws/${name}.test.ts`);
+/** What holds of every result: that its inputs are given, its sources named, its figures figures, its remarks and steps told. */
+const RESULTS = ['given', 'results', 'told', 'workings'].map((name) => `tests/laws/${name}.test.ts`);
 /** Layers, and what is tried on them beside their own tests, last and on what those leave. */
 const LAYERS = {
   chemistry: [],

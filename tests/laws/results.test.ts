@@ -27,6 +27,12 @@ describe.each(results)('a result of %s', (name, result) => {
     expect(objectsIn(result).filter(([, object]) => !Object.isFrozen(object)).map(([path]) => path)).toEqual([]);
   }); // prettier-ignore
 
+  it('has no field without a value, and no object without fields', () => {
+    const isBare = (object: object): boolean =>
+      Object.values(object).includes(undefined) || (!Array.isArray(object) && Object.keys(object).length === 0);
+    expect(objectsIn(result).filter(([, object]) => isBare(object)).map(([path]) => path)).toEqual([]);
+  }); // prettier-ignore
+
   it('has no figure that is none', () => {
     expect(textOf(result)).not.toMatch(/NaN|Infinity/);
     // in JSON a NaN of plain numbers is null; a published record has nulls of its own, for limits that nobody set

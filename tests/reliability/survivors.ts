@@ -132,4 +132,25 @@ export const reasons: readonly Reason[] = [
     was: /^!isCalculationError\(error\)$/,
     why: 'Never reached: a reader refuses by this error and no other. A fault of our own would not be hidden.',
   },
+  {
+    file: /freeAlkali\/measured\.ts$/,
+    was: /^\{ min: 0 \}$/,
+    why: 'Equivalent but for the words: what is below nothing is refused as too fine as well, by the same code at the same place.',
+  },
+  {
+    file: /freeAlkali\/measured\.ts$/,
+    was: /^(?:earlier|apart) === undefined/,
+    why: 'Equivalent: an earlier test and the time since are both told, or neither. The compiler asks for each.',
+  },
+  {
+    file: /freeAlkali\/(?:readLimit|readTitration)\.ts$/,
+    was: /^\(\{ id \}\) => id$|^way === 'direct'$|^\['at most', 'more'\]$/,
+    becomes: /undefined|true|\[\]/,
+    why: 'It chooses the words of a refusal; texts are left out.',
+  },
+  {
+    file: /freeAlkali\/titrated\.ts$/,
+    was: /^student !== undefined$/,
+    why: 'Never reached: both tables have a row for each number of readings. The compiler asks for it.',
+  },
 ];
