@@ -7,7 +7,6 @@ import {
   freeAlkaliBehindPh,
   judgeFreeAlkali,
   type Fat,
-  type Fat,
 } from 'laurate';
 import { workingOf } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
