@@ -153,4 +153,34 @@ export const reasons: readonly Reason[] = [
     was: /^student !== undefined$/,
     why: 'Never reached: both tables have a row for each number of readings. The compiler asks for it.',
   },
+  {
+    file: /batch\/heat\.ts$/,
+    was: /^!isCalculationError\(error\) \|\| error|^error\.code !== 'infeasible'$/,
+    becomes: /^false$|&&/,
+    why: 'Never reached: what the reaction was worked out from has been read already, so that parting can only be infeasible.',
+  },
+  {
+    file: /batch\/recipeFromBase\.ts$/,
+    was: /^(?:mass|source) === undefined/,
+    becomes: /^false$|&&/,
+    why: 'Equivalent: a base has both the mass and the kind of an alkali, or neither. The compiler asks for each.',
+  },
+  {
+    file: /batch\/optionPaths\.ts$/,
+    was: /^\/\^readings|^given === undefined \|\| given === path$|^given === path$/,
+    becomes: /^false$|^\/readings/,
+    why: 'Equivalent: no path has readings but at its beginning, and a refusal made anew by the same path says the same.',
+  },
+  {
+    file: /batch\/recipeToPlan\.ts$/,
+    was: /^target !== undefined$/,
+    becomes: /^true$/,
+    why: 'Equivalent: without a target, an alkali without its mass is refused by the next line.',
+  },
+  {
+    file: /batch\/moulds\.ts$/,
+    was: /^room === undefined$/,
+    becomes: /^false$/,
+    why: 'Never reached where room is not known: what is too much is then not asked for. The compiler asks for it.',
+  },
 ];
