@@ -1,5 +1,5 @@
 import { baseFromTarget, toJson, type BaseFromTargetInput } from 'laurate';
-import { planBatch, recipeFromBase, type MadeBase, type Recipe } from 'laurate/recipe';
+import { planBatch, recipeFromBase, type MadeBase } from 'laurate/recipe';
 import { describe, expect, it } from 'vitest';
 import { throughJson } from '../laws/exact.js';
 import { refusal } from '../laws/refusal.js';
@@ -48,7 +48,7 @@ describe('recipeFromBase', () => {
   }); // prettier-ignore
 
   it('plans to the base it was made of', () => {
-    const batch = planBatch(recipe as Recipe);
+    const batch = planBatch(recipe);
     expect(batch.superfat.likely.percent.toFixed(10)).toBe('2.0000000000');
     expect(batch.composition.mass.likely.g.toFixed(6)).toBe('3000.000000');
   });

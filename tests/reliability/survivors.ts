@@ -183,4 +183,48 @@ export const reasons: readonly Reason[] = [
     becomes: /^false$/,
     why: 'Never reached where room is not known: what is too much is then not asked for. The compiler asks for it.',
   },
+  {
+    file: /fats\/fat\.ts$/,
+    was: /^\[\]$/,
+    becomes: /Stryker/,
+    why: 'Never reached by what is on file: every fatty acid has acid values, every other fat counts none. The compiler asks for it.',
+  },
+  {
+    file: /fats\/fat\.ts$/,
+    was: /^Decimal\.min\(\.\.\.unsaponifiable/,
+    why: 'Equivalent by what is on file: no two publications of a fat give it two least shares of unsaponifiable matter.',
+  },
+  {
+    file: /fats\/fat\.ts$/,
+    was: /^(?:kind === 'rosin'|exact === undefined)$/,
+    becomes: /^false$/,
+    why: 'Never reached by what is on file: no rosin has a profile, and what has no value has one. The compiler asks for it.',
+  },
+  {
+    file: /fats\/fat\.ts$/,
+    was: /^kind === 'wax-ester'$/,
+    becomes: /^true$/,
+    why: 'Equivalent by what is on file: of glycerides only a greatest acid value is published, which is no range.',
+  },
+  {
+    file: /fats\/readFat\.ts$/,
+    was: /value\.kind !== 'blend'$/,
+    why: 'A part that is a blend is refused a line above, and a fat of ours that is read again is the same fat: it only saves time.',
+  },
+  {
+    file: /fats\/knownFat\.ts$/,
+    was: /^(?:typeof value === 'object'|value !== null|typeof value === 'object' && value !== null)$/,
+    becomes: /^true$|\|\|/,
+    why: 'Equivalent: what is no object is in no set of objects.',
+  },
+  {
+    file: /fats\/profile\.ts$/,
+    was: /^\[low\.times\(100\)|^from === to$/,
+    why: 'It chooses the words of a refusal; texts are left out.',
+  },
+  {
+    file: /fats\/profile\.ts$/,
+    was: /^lows\.gt\(1\) \|\| highs\.lt\(1\)$/,
+    why: 'Equivalent but for the words: what cannot close is refused by the likely shares too, by the same code at the same place.',
+  },
 ];
