@@ -227,4 +227,55 @@ export const reasons: readonly Reason[] = [
     was: /^lows\.gt\(1\) \|\| highs\.lt\(1\)$/,
     why: 'Equivalent but for the words: what cannot close is refused by the likely shares too, by the same code at the same place.',
   },
+  {
+    file: /saponification\/reactingPot\.ts$|composition\/chargedPot\.ts$/,
+    was: /^\[\]$/,
+    becomes: /Stryker/,
+    why: 'Equivalent: a dimension that nothing varies along is looked at at both ends, which are the same; it only costs time.',
+  },
+  {
+    file: /saponification\/balance\.ts$/,
+    was: /hydroxide\.low\.eq\(hydroxide\.high\)$/,
+    becomes: /undefined/,
+    why: 'Equivalent: a single strength is then worked out three times, to the same figure; it only costs time.',
+  },
+  {
+    file: /saponification\/place\.ts$/,
+    was: /^place === 'likely'$/,
+    becomes: /^true$/,
+    why: 'A memory: kept by each place itself, what is kept is seldom found, and worked out again to the same figure.',
+  },
+  {
+    file: /saponification\/dilution\.ts$/,
+    was: /^default:/,
+    why: 'Never reached: no other field has passed the reader of the shape. The compiler asks for it.',
+  },
+  {
+    file: /composition\/chargedPot\.ts$/,
+    was: /^typeof holds === 'object'$/,
+    becomes: /^true$/,
+    why: 'Equivalent: a word, as salts and other things hold, has no solvent. The compiler asks for it.',
+  },
+  {
+    file: /composition\/chargedPot\.ts$/,
+    was: /^spiritShare !== undefined && !isRange\(spiritShare\)$/,
+    becomes: /^false$/,
+    why: 'Equivalent: a share of the loss that does not vary is looked at at both ends, which are the same; it only costs time.',
+  },
+  {
+    file: /composition\/chargedPot\.ts$/,
+    was: /^turning\[2\]\?\.neg$/,
+    why: 'Never undefined: there are three turning points. The compiler asks for it.',
+  },
+  {
+    file: /composition\/compositionFrom\.ts$/,
+    was: /^held === '(?:salt|other)'$/,
+    becomes: /^false$/,
+    why: 'Equivalent: whether salts or other things are held is asked nowhere, only whether a solvent is. The compiler asks for it.',
+  },
+  {
+    file: /composition\/mixtureCurve\.ts$/,
+    was: /\?\.y$/,
+    why: 'Never undefined: a grid has a figure for each temperature in each of its rows. The compiler asks for it.',
+  },
 ];
