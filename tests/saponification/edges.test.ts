@@ -141,7 +141,7 @@ describe('the working of a demand', () => {
       'hydroxide for Wide': '0.3387', // 100 · 190/56105
       'hydroxide for all fats, likely lots': '2.1210',
       'hydroxide for all fats, leanest lots': '2.1032', // 118000/56105
-      'hydroxide for all fats, richest lots': '2.1389', // 120000/56105
+      'hydroxide for all fats, richest lots': '2.1388', // 120000/56105
     });
   });
 });
