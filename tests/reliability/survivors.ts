@@ -278,4 +278,48 @@ export const reasons: readonly Reason[] = [
     was: /\?\.y$/,
     why: 'Never undefined: a grid has a figure for each temperature in each of its rows. The compiler asks for it.',
   },
+  {
+    file: /numbers\/(?:described|readNumber)\.ts$/,
+    was: /^\{\s*return (?:false|undefined);[^}]*\}$/,
+    why: 'Equivalent: without an answer it is not so.',
+  },
+  {
+    file: /numbers\/readShape\.ts$/,
+    was: /^least === 0$/,
+    becomes: /^false$/,
+    why: 'It chooses the words of a refusal; texts are left out.',
+  },
+  {
+    file: /numbers\/decimal\.ts$/,
+    was: /^true$/,
+    becomes: /^false$/,
+    why: 'Equivalent unless somebody set decimal.js before this library is loaded: no test of this run loads it that late.',
+  },
+  {
+    file: /quantities\/estimate\.ts$/,
+    was: /^(?:unit !== undefined|typeof quantity === 'object'|quantity !== null|unit !== undefined && typeof quantity === 'object'(?: && quantity !== null)?)$/,
+    becomes: /^true$|\|\|/,
+    why: 'Equivalent: both ends have been read as quantities by then, which are objects, and none has a unit called undefined. The compiler asks for it.',
+  },
+  {
+    file: /quantities\/rounded\.ts$/,
+    was: /^a\.at - b\.at$/,
+    why: 'Equivalent: sorting leaves what is equal in its order, so that the first comes first anyway.',
+  },
+  {
+    file: /quantities\/unit\.ts$/,
+    was: /isCanonical === true$|^true$/,
+    why: 'Equivalent: a canonical unit is carried over to itself, and its name is looked up for the words of a refusal; it only saves time.',
+  },
+  {
+    file: /lye\/freezingCurve\.ts$/,
+    was: /^alkali === 'koh'$/,
+    becomes: /^true$/,
+    why: 'Equivalent: the lone points of KOH lie below the strength where the curve of NaOH ends.',
+  },
+  {
+    file: /process\/stagedLye\.ts$/,
+    was: /^pot\.start\.pot\.gte\(ceiling\)$|^\{\s*refuse\(\s*'infeasible',\s*'start\.pot'/,
+    why: 'Equivalent but for the words: a pot that starts at its ceiling passes it with any portion, and is refused by the same code at the same place.',
+  },
 ];
