@@ -1,7 +1,7 @@
 /** Where tables join, and what is told of a heat. */
 import { lyeDensity } from 'laurate';
 import { describe, expect, it } from 'vitest';
-import { lyeHeatCapacity, naohHeatAt } from '../../src/lye/heatOfDissolving.js';
+import { lyeHeatCapacity, naohHeatAt } from '../../src/lye/lyeHeats.js';
 import { Decimal } from '../../src/numbers/index.js';
 
 describe('heat of dissolving', () => {
