@@ -214,7 +214,7 @@ export const reasons: readonly Reason[] = [
   {
     file: /fats\/knownFat\.ts$/,
     was: /^(?:typeof value === 'object'|value !== null|typeof value === 'object' && value !== null)$/,
-    becomes: /^true$|\|\|/,
+    becomes: /^true$/,
     why: 'Equivalent: what is no object is in no set of objects.',
   },
   {
@@ -298,7 +298,7 @@ export const reasons: readonly Reason[] = [
   {
     file: /quantities\/estimate\.ts$/,
     was: /^(?:unit !== undefined|typeof quantity === 'object'|quantity !== null|unit !== undefined && typeof quantity === 'object'(?: && quantity !== null)?)$/,
-    becomes: /^true$|\|\|/,
+    becomes: /^true$/,
     why: 'Equivalent: both ends have been read as quantities by then, which are objects, and none has a unit called undefined. The compiler asks for it.',
   },
   {
