@@ -54,6 +54,13 @@ describe('the heat of a batch', () => {
 });
 
 describe('what was not asked for', () => {
+  it('is no step of the scale: then a batch fills its moulds with nothing over', () => {
+    const { volume, moulds } = plan({ scaleTo: 'moulds', moulds: { volume: { mL: 90 }, count: 30 } });
+    expect([volume.volume.low.mL.toFixed(10), moulds?.filled.toString()]).toEqual(['2700.0000000000', '30']);
+    const { composition } = plan({ scaleTo: { batchMass: { kg: 3 } } });
+    expect(composition.mass.likely.g.toFixed(10)).toBe('3000.0000000000');
+  });
+
   it('is not told: moulds without a number have none too few', () => {
     const { moulds } = plan({ moulds: { volume: { mL: 500 } } });
     expect(Object.keys(moulds ?? {})).toEqual(['each', 'filled', 'setOut']);
@@ -117,6 +124,21 @@ describe('limits of the options', () => {
   it.each<[what: string, options: object, recipe: unknown, code: string, path: string]>([
     ['a start of one part', { start: { pot: { celsius: 50 } } }, BASE, 'missing', 'options.start.lye'],
     ['a start of another part', { start: { oil: { celsius: 50 } } }, BASE, 'unknown-key', 'options.start.oil'],
+    ['moulds that are not there', { scaleTo: 'moulds' }, BASE, 'missing', 'options.moulds.count'],
+    ['no lye at all', {}, { ...BASE, lye: [] }, 'bad-shape', 'lye'],
+    [
+      'one alkali with its mass and one without',
+      {},
+      {
+        ...BASE,
+        lye: [
+          { ...BASE.lye[0], mass: { g: 100 } },
+          { ...BASE.lye[0], alkali: 'koh' },
+        ],
+      },
+      'missing',
+      'lye[1].mass',
+    ],
     ['a lye that is a number', {}, { ...BASE, lye: [5] }, 'bad-shape', 'lye[0]'],
     ['a lye that is nothing', {}, { ...BASE, lye: [null] }, 'missing', 'lye[0]'],
   ])('%s is refused', (_what, options, recipe, code, path) => {

@@ -214,7 +214,7 @@ export const reasons: readonly Reason[] = [
   {
     file: /fats\/knownFat\.ts$/,
     was: /^(?:typeof value === 'object'|value !== null|typeof value === 'object' && value !== null)$/,
-    becomes: /^true$|\|\|/,
+    becomes: /^true$/,
     why: 'Equivalent: what is no object is in no set of objects.',
   },
   {
@@ -298,7 +298,7 @@ export const reasons: readonly Reason[] = [
   {
     file: /quantities\/estimate\.ts$/,
     was: /^(?:unit !== undefined|typeof quantity === 'object'|quantity !== null|unit !== undefined && typeof quantity === 'object'(?: && quantity !== null)?)$/,
-    becomes: /^true$|\|\|/,
+    becomes: /^true$/,
     why: 'Equivalent: both ends have been read as quantities by then, which are objects, and none has a unit called undefined. The compiler asks for it.',
   },
   {
@@ -321,5 +321,39 @@ export const reasons: readonly Reason[] = [
     file: /process\/stagedLye\.ts$/,
     was: /^pot\.start\.pot\.gte\(ceiling\)$|^\{\s*refuse\(\s*'infeasible',\s*'start\.pot'/,
     why: 'Equivalent but for the words: a pot that starts at its ceiling passes it with any portion, and is refused by the same code at the same place.',
+  },
+  {
+    file: /batch\/planBatch\.ts$/,
+    was: /^fats === undefined$/,
+    becomes: /^false$/,
+    why: 'Equivalent: fats of no value are no fats, to the reader of the recipe as well.',
+  },
+  {
+    file: /batch\/lyeOfRecipe\.ts$/,
+    was: /^target\.superfat === undefined$/,
+    becomes: /^true$/,
+    why: 'Equivalent: the mass of a batch changes nothing of a lye that a superfat asks for; it only saves planning it twice.',
+  },
+  {
+    file: /batch\/lyeOfRecipe\.ts$/,
+    was: /^\{ naoh: ZERO, koh: ZERO \}$/,
+    why: 'Equivalent: moles are asked for only where there are two alkalis, of which each has its own by then.',
+  },
+  {
+    file: /batch\/(?:lyeOfRecipe|scaleFactor|weighedRecipe)\.ts$/,
+    was: /^(?:weigh\[charge\.alkali\]|weigh\.water|moulds|rounded\[at\])\?\.(?:g|volume|count)$/,
+    why: 'Never undefined where it is asked for: what was planned is weighed, and what is scaled to was read. The compiler asks for it.',
+  },
+  {
+    file: /batch\/optionPaths\.ts$/,
+    was: /^!isCalculationError\(error\)$|^given === undefined/,
+    becomes: /^false$|&&/,
+    why: 'Never reached: planning refuses by this error and no other, and each path has a name. The compiler asks for it.',
+  },
+  {
+    file: /batch\/readBatchOptions\.ts$/,
+    was: /^typeof value === 'string'$/,
+    becomes: /^false$/,
+    why: 'Equivalent but for the words: a text is refused by the reader of the shape too, by the same code at the same place.',
   },
 ];
