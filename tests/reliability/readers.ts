@@ -94,7 +94,7 @@ export const readers: readonly Example[] = [
   reader('readAlkaliChoice', readAlkaliChoice, argOf('planLye', 2)['alkali']),
   reader('readTarget', readTarget, { superfat: { percent: 3 } }, { freeCausticAlkaliAtMost: { percentNaoh: '0.05' } }),
   reader('readDilution', readDilution, 'as-is', { waterPerAlkali: '1.5' }, { strength: { percent: 33 } }, { water: { lb: 1 } }),
-  reader('readReactingPot', (path, { fats, lye, water }: Record<string, unknown>) => readReactingPot(path, { fats, lye, water }), pot),
+  reader('readReactingPot', (path, value) => readReactingPot(path, value), argOf('soapFromLye')),
   reader('readAdditions', readAdditions, argOf('compositionFrom')['additions'], argOf('compositionFrom', 1)['additions']),
   reader('readChargedPot', readChargedPot, argOf('compositionFrom')),
   reader('readComposition', readComposition, argOf('totalFattyMatterOf')),
