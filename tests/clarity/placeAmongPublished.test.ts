@@ -7,6 +7,7 @@ import {
   fatFromProfile,
   placeAmongPublished,
   publishedFormulas,
+  publishedWindows,
   ratiosOf,
   soapFromLye,
   type AdditionInput,
@@ -282,7 +283,31 @@ describe('placeAmongPublished: verdicts', () => {
   }); // prettier-ignore
 });
 
+describe('placeAmongPublished: how few stand behind a range', () => {
+  it('counts what is stated clear in that form, and the claims of patents among it', () => {
+    const some = [
+      ...Array.from({ length: 5 }, (_, at) => madeUp(`told-${String(at)}`, [40, 20, 40], 30)),
+      ...Array.from({ length: 3 }, (_, at) => madeUp(`patent-${String(at)}`, [40, 20, 40], 30, { outcomeBasis: 'claimed' })),
+      madeUp('inferred', [40, 20, 40], 30, { outcomeBasis: 'inferred' }),
+      madeUp('dull', [40, 20, 40], 30, { outcome: 'opaque' }),
+      madeUp('soft', [40, 20, 40], 30, { form: 'soft' }),
+    ];
+    const [few] = placeAmong(some, { composition: bar }).notes;
+    expect(few?.code).toBe('few-clear-formulas');
+    expect(few?.text).toMatch(/^8 clear formulas of this form stand behind the ranges, 3 of them claims of patents\./);
+  }); // prettier-ignore
+});
+
 describe('placeAmongPublished: windows', () => {
+  it('compares with the limits as they are printed, and none that is not', () => {
+    const { windows } = placeAmongPublished({ composition: bar });
+    const printed = publishedWindows().filter(({ form }) => form === 'bar');
+    expect(windows.map(({ limits }) => limits.map(({ figure, low, high }) => textOf({ figure, low, high })))).toEqual(
+      printed.map(({ limits }) => limits.map(({ figure, low, high }) => textOf({ figure, low, high }))),
+    );
+    expect(windows.flatMap(({ limits }) => limits).every((limit) => 'low' in limit || 'high' in limit)).toBe(true);
+  });
+
   const own = (composition: Composition, id: string, form: 'bar' | 'gel' = 'bar') =>
     placeAmongPublished({ composition, form })
       .windows.find((window) => window.id === id)

@@ -22,6 +22,15 @@ const tally = (words: readonly string[]): Record<string, number> =>
 const parts = (formula: PublishedFormula, ...names: readonly PublishedPart[]): Decimal =>
   Decimal.sum(0, ...names.map((name) => formula.shares?.[name]?.percent ?? 0));
 
+describe('remarks and caveats', () => {
+  it('are texts where there are any, and left out where there are none', () => {
+    const texts = [...formulas.map(({ remark }) => remark), ...publishedWindows().map(({ caveat }) => caveat)];
+    expect(texts.filter((text) => text !== undefined).every((text) => text.trim().length > 0)).toBe(true);
+    expect(formulas.some((one) => 'remark' in one) && formulas.some((one) => !('remark' in one))).toBe(true);
+    expect(publishedWindows().some((one) => 'caveat' in one)).toBe(true);
+  });
+});
+
 describe('the published formulas', () => {
   it('are as many as were carried over: 59 of 24 publications, 37 of them complete', () => {
     expect(formulas).toHaveLength(59);
