@@ -150,7 +150,7 @@ describe('the live page', { skip }, () => {
     await superfat.fill('1,5');
     assert.equal(
       await page.locator('#superfat-error').textContent(),
-      'Expected a finite number or decimal text; this is 1,5.',
+      "Expected a decimal point: '1.5'; this is '1,5'.",
     );
     assert.equal(await superfat.getAttribute('aria-invalid'), 'true');
     assert.equal(await page.locator('#result').isVisible(), false, 'no figure stays beside a refusal');
