@@ -308,7 +308,7 @@ function floatAddition(row: unknown): FloatAddition | undefined {
   const isNamed = solvent === undefined && fields['solvent'] === undefined && assay === undefined && isName(name);
   if (!isNamed && (solvent === undefined || name !== undefined)) return undefined;
   // one that is doubted for its name, or may take up lye, is looked at by the audit
-  if (isNamed && (isNamedAlkali(legible(name)) || isCountedAcid(legible(name)))) return undefined;
+  if (isNamed && remembered(doubtedNames, name, () => isDoubted(legible(name)))) return undefined;
   if ((fields['mass'] === undefined) === (volume === undefined)) return undefined;
   const isStated = assay !== undefined;
   if (isStated && !isAssay(assay, solvent)) return undefined;
@@ -321,10 +321,12 @@ function floatAddition(row: unknown): FloatAddition | undefined {
   return { solvent, grams, printedShare: claimIn(claimed['share'], fraction) };
 }
 
-/** Whether something goes by the name of an acid that takes up a known amount of lye. */
-function isCountedAcid(name: string): boolean {
+const doubtedNames = /* @__PURE__ */ new Map<string, boolean>();
+
+/** Whether something goes by the name of an alkali, or of an acid that takes up a known amount of lye. */
+function isDoubted(name: string): boolean {
   const acid = namedAcid(name);
-  return acid !== undefined && acid !== 'other';
+  return isNamedAlkali(name) || (acid !== undefined && acid !== 'other');
 }
 
 /** More than nothing and clearly no more than all of it; spirit by volume is looked up when it is, and nowhere refused. */
