@@ -24,7 +24,7 @@ const LAYERS = {
   recipe: [],
   batch: RESULTS,
   audit: [],
-  reports: [],
+  reports: ['tests/composition/solvents.test.ts', ...RESULTS],
 };
 /** A test that compiles the source, and those that draw thousands of recipes. */
 const LEFT_OUT = /recipeSchema|audit\/(?:fuzz|trials)/;
