@@ -140,5 +140,5 @@ function hangsOnAssay(atLowest: AlkaliContent, atHighest: AlkaliContent, limit: 
 
 function atWorst({ superfat, freeCausticAlkali: { high } }: SuperfatFromLyeResult): string {
   const left = high.percentNaoh.isZero() ? 'no free caustic on paper' : `${content(high)} free caustic`;
-  return `At worst, with the leanest lot of every fat within its published range and the strongest assay, the superfat is ${inWords(superfat.low.percent)} % and there is ${left}. Paper does not stir the pot: test before skin.`;
+  return `At worst, with the leanest lot of every fat within its published range and the strongest assay, the superfat is ${inWords(superfat.low.percent)} % and there is ${left}. That assumes complete mixing and reaction: test before skin.`;
 }
