@@ -10,7 +10,7 @@ import { isNamedSpirit } from '../composition/namedAdditions.js';
 import type { Fat } from '../fats/index.js';
 import {
   frozen,
-  isCalculationError,
+  unlessRefused,
   readFields,
   readShape,
   type CalculationError,
@@ -159,15 +159,7 @@ interface ReadOptions {
 /** Reads the options of an audit; one that cannot be read leaves the other as it is. */
 export function readAuditOptions(options: unknown): ReadOptions {
   const faults: CalculationError[] = [];
-  const attempt = <T>(read: () => T): T | undefined => {
-    try {
-      return read();
-    } catch (error) {
-      if (!isCalculationError(error)) throw error;
-      faults.push(error);
-      return undefined;
-    }
-  };
+  const attempt = <T>(read: () => T): T | undefined => unlessRefused(read, (refusal) => faults.push(refusal));
   const percentNaoh = (limit: unknown): Decimal => readAlkaliContent('options.limit', limit, HIGHEST_LIMIT);
   const fields = attempt(() => readFields('options', options)) ?? {};
   attempt(() => readShape('options', fields, ['fats', 'limit']));

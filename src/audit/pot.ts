@@ -1,7 +1,7 @@
 import { molarMass } from '../chemistry/index.js';
 import { fatFromCertificate, type Fat } from '../fats/index.js';
 import { hydroxideMolarMass, readLyeCharge, type Alkali, type LyeCharge, type LyeChargeInput } from '../lye/index.js';
-import { frozen, isCalculationError, ZERO, type CalculationError, type Decimal } from '../numbers/index.js';
+import { frozen, unlessRefused, ZERO, type CalculationError, type Decimal } from '../numbers/index.js';
 import { unitsByKind, type Estimate } from '../quantities/index.js';
 import { alkaliDemandOf, superfatFromLye, type SuperfatFromLyeResult } from '../saponification/index.js';
 import type { FatRow, RecipeParts, Row } from '../recipe/readParts.js';
@@ -215,16 +215,14 @@ function balanceOf(
 ): SuperfatFromLyeResult | undefined {
   const charge = fats.flatMap(({ fat, grams }) => (fat === undefined ? [] : [{ fat, mass: { g: grams.value } }]));
   if (charge.length < fats.length || fats.length === 0 || lye.length === 0) return undefined;
-  try {
-    return superfatFromLye({
-      fats: charge,
-      lye: lye.map(({ input }) => input),
-      water: { g: water.value },
-      batchMass: { g: batchGrams },
-    });
-  } catch (error) {
-    if (!isCalculationError(error)) throw error;
-    faults.push(error);
-    return undefined;
-  }
+  return unlessRefused(
+    () =>
+      superfatFromLye({
+        fats: charge,
+        lye: lye.map(({ input }) => input),
+        water: { g: water.value },
+        batchMass: { g: batchGrams },
+      }),
+    (refusal) => faults.push(refusal),
+  );
 }

@@ -1,5 +1,5 @@
 import { mixtureDensity, solvent, solventDensity, type MixedSolvent, type SolventId } from '../composition/index.js';
-import { Decimal, isCalculationError, ONE } from '../numbers/index.js';
+import { Decimal, unlessRefused, ONE } from '../numbers/index.js';
 import { mapEnds, type Estimate } from '../quantities/index.js';
 import { spanOver, type Span } from './span.js';
 
@@ -39,20 +39,16 @@ export function benchDensity(of: SolventId, assay: Estimate<Decimal>): Span | un
 function densityAt(of: SolventId, share: Decimal, celsius: string): Decimal | undefined {
   const percent = share.times(100);
   const temperature = { celsius };
-  try {
-    if (isMixed(of)) return mixtureDensity({ solvent: of, share: { percent }, temperature }).density.gPerML;
-  } catch (error) {
-    if (!isCalculationError(error)) throw error;
-  }
+  const inTable = isMixed(of)
+    ? unlessRefused(() => mixtureDensity({ solvent: of, share: { percent }, temperature }).density.gPerML)
+    : undefined;
+  if (inTable !== undefined) return inTable;
   if (SOLIDS.includes(of) || (of !== 'water' && percent.lt(NEARLY_PURE))) return undefined;
-  try {
+  return unlessRefused(() => {
     const pure = solventDensity({ solvent: of, temperature }).density.gPerML;
     const water = solventDensity({ solvent: 'water', temperature }).density.gPerML;
     return ONE.div(share.div(pure).plus(ONE.minus(share).div(water)));
-  } catch (error) {
-    if (!isCalculationError(error)) throw error;
-    return undefined;
-  }
+  });
 }
 
 const isMixed = (of: SolventId): of is MixedSolvent =>

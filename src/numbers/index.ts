@@ -21,3 +21,4 @@ export { noted, type Step, type Steps } from './step.js';
 export { onStraightLines } from './straightLines.js';
 export { knotsFrom, monotoneCubic, type Curve, type Knot } from './monotoneCubic.js';
 export { toJson, type Json } from './toJson.js';
+export { unlessRefused } from './unlessRefused.js';

@@ -2,7 +2,7 @@ import type * as v from 'valibot';
 import type { Fat } from '../fats/index.js';
 import {
   frozen,
-  isCalculationError,
+  unlessRefused,
   readFields,
   readList,
   readShape,
@@ -89,15 +89,7 @@ let made: ReturnType<typeof partSchemas> | undefined;
 export function readParts(value: unknown, options: unknown): RecipeParts {
   const schemas = (made ??= partSchemas());
   const faults: CalculationError[] = [];
-  const attempt = <T>(read: () => T): T | undefined => {
-    try {
-      return read();
-    } catch (error) {
-      if (!isCalculationError(error)) throw error;
-      faults.push(error);
-      return undefined;
-    }
-  };
+  const attempt = <T>(read: () => T): T | undefined => unlessRefused(read, (refusal) => faults.push(refusal));
   const part = <T>(schema: v.GenericSchema<T>, path: string, data: unknown): T | undefined =>
     attempt(() => readAs(schema, path, plainData(path, data)));
   const optional = <T>(schema: v.GenericSchema<T>, path: string, data: unknown): T | undefined =>

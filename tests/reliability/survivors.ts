@@ -128,11 +128,6 @@ export const reasons: readonly Reason[] = [
     why: 'Equivalent: what is no object counts as frozen, and what is frozen already stays so; it only saves time.',
   },
   {
-    file: /recipe\/readParts\.ts$/,
-    was: /^!isCalculationError\(error\)$/,
-    why: 'Never reached: a reader refuses by this error and no other. A fault of our own would not be hidden.',
-  },
-  {
     file: /freeAlkali\/measured\.ts$/,
     was: /^\{ min: 0 \}$/,
     why: 'Equivalent but for the words: what is below nothing is refused as too fine as well, by the same code at the same place.',

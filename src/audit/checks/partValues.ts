@@ -7,7 +7,7 @@ import {
   type Ratios,
 } from '../../composition/index.js';
 import type { LyeChargeInput } from '../../lye/index.js';
-import { isCalculationError, ONE, ZERO, type Decimal } from '../../numbers/index.js';
+import { unlessRefused, ONE, ZERO, type Decimal } from '../../numbers/index.js';
 import { mapEnds, type Estimate } from '../../quantities/index.js';
 import { soapFromLye } from '../../saponification/index.js';
 import type { Pot } from '../pot.js';
@@ -53,7 +53,7 @@ const MOST_BY_VOLUME = 3;
 export function partPoints(pot: Pot): Points<PartValues> | undefined {
   const byVolume = pot.additions.flatMap(({ isByVolume }, at) => (isByVolume ? [at] : []));
   if (!pot.hasAllMasses || pot.balance === undefined || byVolume.length > MOST_BY_VOLUME) return undefined;
-  try {
+  return unlessRefused(() => {
     const likely = valuesAt(pot, 'value', () => 'value');
     const density = once(() => densityOf(likely.composition));
     const places = combinations(byVolume.length).flatMap((sizes) =>
@@ -61,22 +61,16 @@ export function partPoints(pot: Pot): Points<PartValues> | undefined {
     );
     return {
       corners: places.flatMap((place) => (['low', 'high'] as const).map((end) => ({ ...place, density, end }))),
-      likely: { ...likely, density, end: 'likely' },
+      likely: { ...likely, density, end: 'likely' as const },
     };
-  } catch (error) {
-    if (!isCalculationError(error)) throw error;
-    return undefined;
-  }
+  });
 }
 
 function densityOf(composition: Composition): Estimate<Decimal> | undefined {
-  try {
+  return unlessRefused(() => {
     const { density } = batchVolumeOf({ composition, temperature: { celsius: 20 } });
     return mapEnds(density, ({ gPerML }) => gPerML);
-  } catch (error) {
-    if (!isCalculationError(error)) throw error;
-    return undefined;
-  }
+  });
 }
 
 /** What is worked out when it is first asked for, and then kept. */

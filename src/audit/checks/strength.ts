@@ -1,5 +1,5 @@
 import { lyeDensity, lyeStrengthFromDensity } from '../../lye/index.js';
-import { frozen, isCalculationError, type Decimal } from '../../numbers/index.js';
+import { frozen, unlessRefused, type Decimal } from '../../numbers/index.js';
 import { unitsByKind, valueIn, type FractionInput } from '../../quantities/index.js';
 import { inUnit } from '../figures.js';
 import type { Finding } from '../finding.js';
@@ -50,12 +50,9 @@ function slipsOfDensity({ lye }: Pot): readonly Hypothesis<LyeValues>[] {
     (values: LyeValues): Decimal | undefined => {
       const percent = strengthOf(values);
       if (percent === undefined) return undefined;
-      try {
-        return figure(lyeDensity({ alkali, strength: { percent }, temperature: at }).density.gPerML, percent);
-      } catch (error) {
-        if (!isCalculationError(error)) throw error;
-        return undefined;
-      }
+      return unlessRefused(() =>
+        figure(lyeDensity({ alkali, strength: { percent }, temperature: at }).density.gPerML, percent),
+      );
     };
   const degrees = (gPerML: Decimal, modulus: 'baume145' | 'baume144_3'): Decimal => valueIn({ gPerML }, modulus);
   const readBy =

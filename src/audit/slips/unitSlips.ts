@@ -1,5 +1,5 @@
 import { lyeDensity } from '../../lye/index.js';
-import { Decimal, isCalculationError, ONE } from '../../numbers/index.js';
+import { Decimal, unlessRefused, ONE } from '../../numbers/index.js';
 import { mapEnds, unitsByKind, type Estimate } from '../../quantities/index.js';
 import type { PotLye } from '../pot.js';
 import type { PotAddition } from '../potAdditions.js';
@@ -45,14 +45,11 @@ export function fatUnitFactors(printed: string): readonly MeantUnit[] {
 /** Units that a lye may have been meant in; a volume only of a solution, whose density is known. */
 export function lyeUnitFactors({ alkali, grams: { unit }, charge: { source } }: PotLye): readonly MeantUnit[] {
   if (source.state === 'solid') return massFactors(unit);
-  try {
-    const density = (share: Decimal): Decimal =>
-      lyeDensity({ alkali, strength: { fraction: share }, temperature: { celsius: 20 } }).density.gPerML;
-    return [...massFactors(unit), ...volumeFactors(unit, mapEnds(source.hydroxide, density))];
-  } catch (error) {
-    if (!isCalculationError(error)) throw error;
-    return massFactors(unit); // stronger than the table goes
-  }
+  const densityOf = (share: Decimal): Decimal =>
+    lyeDensity({ alkali, strength: { fraction: share }, temperature: { celsius: 20 } }).density.gPerML;
+  // it may be stronger than the table goes
+  const density = unlessRefused(() => mapEnds(source.hydroxide, densityOf));
+  return [...massFactors(unit), ...(density === undefined ? [] : volumeFactors(unit, density))];
 }
 
 /** Masses that stand for volumes, and volumes that were counted as masses: of a liquid whose density is known. */
