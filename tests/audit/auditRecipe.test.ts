@@ -302,6 +302,12 @@ describe('what cannot be read', () => {
     expect([result.verdict, result.implied]).toEqual(['wrong', undefined]);
   });
 
+  it('no row of lye, or none of fat, that can be read is said once', () => {
+    const none = (more: object) => audited(drumWith(170, more)).findings.map(({ code, path }) => `${code} ${path}`);
+    expect(none({ lye: [{ alkali: 'x' }] })).toEqual(['unreadable lye[0].alkali']);
+    expect(none({ fats: [{ fat: 5 }] })).toEqual(['unreadable fats[0].fat']);
+  });
+
   it('characters that steer a screen are not passed on', () => {
     const hostile = 'moon\u202Ebutter\u0007';
     const { findings } = audited(drumWith(170, { fats: [{ fat: hostile, mass: { g: '1000' } }], [`k\u001B[31m`]: 1 }));

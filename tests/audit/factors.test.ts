@@ -1,7 +1,8 @@
-/** What a slip is looked for among: the neighbours in a list of fats, and the units that fats are measured in. */
+/** What a slip is looked for among: neighbours in a list of fats, units that fats are measured in, and figures miswritten. */
 import { fat, fats } from 'laurate';
 import { describe, expect, it } from 'vitest';
 import { fatUnitFactors } from '../../src/audit/slips/unitSlips.js';
+import { slipsOfThePen } from '../../src/audit/slips/slipsOfThePen.js';
 import { neighboursOf } from '../../src/audit/slips/valueSlips.js';
 
 describe('neighbours in the list of fats', () => {
@@ -25,5 +26,33 @@ describe('a fluid ounce of fat printed as an ounce', () => {
     const { factor } = fatUnitFactors('oz').find(({ meant }) => meant === 'usFlOz') ?? expect.unreachable();
     const ounces = (29.5735 * Number(density)) / 28.3495;
     expect(factor.low.lte(ounces) && factor.high.gte(ounces)).toBe(true);
+  });
+});
+
+describe('a figure miswritten', () => {
+  const meant = (text: string, code: string): readonly string[] =>
+    slipsOfThePen(text).flatMap((slip) =>
+      slip.code === code ? [`${slip.meant.toString()} by ${slip.step.toString()}`] : [],
+    );
+
+  it.each<[string, readonly string[]]>([
+    ['4.5', ['5.4 by 0.1']],
+    ['123', ['213 by 1', '132 by 1']],
+    ['11', []],
+    ['-12', ['-21 by 1']],
+    ['7', []],
+  ])('%s may have had two digits exchanged: %j', (text, expected) => {
+    expect(meant(text, 'digits-exchanged')).toEqual(expected);
+  });
+
+  it('or its point moved, to the digits that are left', () => {
+    expect(meant('4.5', 'decimal-point-moved')).toEqual([
+      '0.0045 by 0.0001', '0.045 by 0.001', '0.45 by 0.01', '45 by 1', '450 by 1', '4500 by 1',
+    ]); // prettier-ignore
+  });
+
+  it.each(['1e5', '2.5E-3', '1.2345678901234567890'])('but nobody writes %s by hand', (text) => {
+    expect(slipsOfThePen(text)).toEqual([]);
+    expect(slipsOfThePen('1.234567890123456789').length).toBeGreaterThan(6); // 20 characters
   });
 });

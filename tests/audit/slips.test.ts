@@ -1,5 +1,5 @@
 /** Each slip made on purpose: the audit must find it among those that give the figure. */
-import { fat, fats as listings, lyeDensity, valueIn, lyeStrengthFromDensity } from 'laurate';
+import { fat, fatFromBlend, fats as listings, lyeDensity, valueIn, lyeStrengthFromDensity } from 'laurate';
 import type { SlipCode } from 'laurate/audit';
 import { auditRecipe } from 'laurate/audit';
 import { describe, expect, it } from 'vitest';
@@ -85,6 +85,9 @@ describe('a slip in the mass of the lye', () => {
   it.each(ofCharge.filter(({ code }) => code !== 'claimed-values-used'))('$code explains it without them', (one) => {
     const slips = slipsIn(audited(recipeOf(one, false)));
     expect(slips.find(({ code }) => code === one.code)).toMatchObject({ how: 'explains' });
+    // of a single fat a slip in its value is one in all values, and is told once
+    const told = slips.map(({ code, words }) => [code, ...Object.values(words)].join());
+    expect(told).toEqual([...new Set(told)]);
   });
 
   it('the value of the fat beside it in a list', () => {
@@ -219,6 +222,13 @@ describe('a slip in another figure', () => {
     expect(slipsOf(claimed, lye, code)).toContain(slip);
   });
 
+  it('a lye weighed by its water, as weighed and not as pure', () => {
+    // 300/600; of what is pure 270/630
+    expect(slipsOf({ waterPerAlkali: '0.500' }, lye, 'water-per-alkali-contradicted')).toContain('water-and-alkali-inverted');
+    expect(slipsOf({ waterPerAlkali: '0.429' }, lye, 'water-per-alkali-contradicted')).toContain('water-and-alkali-inverted');
+    expect(slipsOf({ waterPerAlkali: '0.460' }, lye, 'water-per-alkali-contradicted')).not.toContain('water-and-alkali-inverted');
+  }); // prettier-ignore
+
   it('a share of KOH by mass', () => {
     const koh = { alkali: 'koh', mass: { g: '100' }, solid: { hydroxide: { percent: 100 } } };
     expect(slipsOf({ kohShare: { percent: '50.0' } }, { lye: [naoh(100), koh] }, 'koh-share-contradicted')).toEqual([
@@ -274,6 +284,33 @@ describe('slips that are easily overlooked', () => {
     // 500 g of each: (90.9 + 67.25)·0.95 = 150.24
     expect(codesIn(recipe([['coconut', '500'], ['olive', '500']], '190.2'))).not.toContain('rows-swapped fats[0]'); // prettier-ignore
   });
+
+  it('without a superfat no fat is said to be left out, though the lye would fit the other', () => {
+    const rows = { fats: [{ fat: 'Lot', mass: { g: '1000' } }, { fat: 'Second', mass: { g: '500' } }] };
+    const found = slipsIn(audited({ version: 1, ...rows, lye: [naoh(demand(250, 1000).toFixed(0))] }));
+    expect(found.length).toBeGreaterThan(0);
+    expect(found.filter(({ path = '' }) => path.startsWith('fats'))).toEqual([]);
+    const claimed = slipsIn(audited({ version: 1, ...rows, lye: [naoh(demand(250, 950).toFixed(1))], claimed: { superfat: { percent: '5' } } }));
+    expect(claimed.map(({ path }) => path)).toContain('fats[1]');
+  }); // prettier-ignore
+
+  it('a fat that weighs nothing is none that a slip is in', () => {
+    const rows = [{ fat: 'Lot', mass: { g: '1000' } }, { fat: 'Second', mass: { g: '0' } }];
+    const found = slipsIn(audited({ version: 1, fats: rows, lye: [naoh('150.0')], claimed: { superfat: { percent: '5' } } }));
+    expect(found.length).toBeGreaterThan(0);
+    expect(found.filter(({ path }) => path === 'fats[1]')).toEqual([]);
+  }); // prettier-ignore
+
+  it('a blend has no neighbours in a list, but its value may be off as any', () => {
+    const parts = [{ fat: fat('coconut-oil'), mass: { g: 60 } }, { fat: fat('olive-oil'), mass: { g: 40 } }];
+    const row = { fat: 'Mix', mass: { g: '1000' }, claimed: { saponificationValue: { mgKohPerG: '23.0' } } };
+    const mixed = { version: 1, fats: [row], lye: [naoh('155')], claimed: { superfat: { percent: '5' } } };
+    const { findings } = audited(mixed, { fats: { Mix: fatFromBlend({ name: 'Mix', parts }) } });
+    const off = findings.find(({ code }) => code === 'saponification-value-contradicted');
+    expect(off?.slips.map(({ code }) => code)).toEqual(['decimal-point-moved']);
+    const codes = findings.flatMap(({ slips }) => slips.map(({ code }) => code));
+    expect(codes).not.toContain('neighbouring-fat-value');
+  }); // prettier-ignore
 
   it('the point of the mass of a fat is looked for, where the own values give the rest', () => {
     // meant: 300 g of olive oil: (90.9 + 40.35)·0.95 = 124.69

@@ -315,13 +315,38 @@ describe('of anything else', () => {
     });
     const options: readonly unknown[] = [
       undefined, {}, { limit: { percentNaoh: 0 } }, { limit: { percentKoh: '3' } }, { limit: { percentNaoh: 9 } }, { limit: 1 }, { fats: 1 }, { fats: { 'coconut-oil': named } }, { fats: { 'Coconut Oil': toJson(named) } },
-      { fats: { 'coconut-oil': 1 } }, { fats: { lot: named, LOT: named } }, { fats: { Lot: named }, limits: 1 }, null, proxy, cycle,
+      { fats: { 'coconut-oil': 1 } }, { fats: { lot: named, LOT: named } }, { fats: { Lot: named }, limits: 1 }, { fats: own, limit: 1 }, null, proxy, cycle,
     ]; // prettier-ignore
     const recipes = [pot(), replaced(full, ['claimed'], {}), replaced(full, ['fats', '1', 'fat'], named)];
     for (const some of options) {
       expect(verdicts(recipes, some as object)).toEqual(audits(recipes, some as object));
     }
   });
+
+  it('what is read otherwise than in the full one', () => {
+    const lyes = [{ solution: { hydroxide: { percent: '50' } } }, {}].map((state) =>
+      pot({ lye: [{ alkali: 'naoh', mass: { g: '12000000' }, ...state }] }),
+    );
+    expect(lyes.map(clear)).toEqual(audits(lyes));
+    const spirit = { solvent: 'ethanol', mass: { g: '5' }, assay: { percentByVolume: '90' } };
+    const warm = { stage: 'saponification', temperature: { celsius: '60' } };
+    const read = [pot({ additions: [spirit] }), pot({ temperatures: [warm] }), pot({ claimed: { waterPerAlkali: '0' } })];
+    expect(read.map(clear)).toEqual(audits(read));
+    // and what is left to the audit
+    const carbonated = (g: string, total: string, carbonate: string): object => lye(g, { totalAlkali: { percent: total }, carbonate: { percent: carbonate } });
+    const solvent = (more: object): object => pot({ additions: [{ solvent: 'glycerol', mass: { g: '5' }, ...more }] });
+    const heat = (temperature: unknown): object => pot({ temperatures: [{ ...warm, temperature }] });
+    const left = [
+      solvent({ assay: { percentByVolume: '90' } }), solvent({ assay: {} }), solvent({ assay: { percent: 'x' } }), solvent({ solvent: 'sorbitol', mass: undefined, volume: { mL: '5' } }),
+      heat({ rankine: '600' }), heat({ celsius: 'warm' }), heat({}), heat(undefined),
+      pot({ claimed: undefined }), pot({ lye: [{ ...lye('12000000'), solution: undefined }] }),
+    ];
+    expect(left.map(clear)).toEqual(left.map(() => undefined));
+    // a carbonate of 24.9 % as hydroxide: less than half of 60 %, but not of 40 %
+    const wrong = [carbonated('33000000', '60', '33'), carbonated('77000000', '40', '33')].map((row) => pot({ lye: [row], claimed: { superfat: { percent: '40' } } }));
+    expect([...wrong.map(clear), ...verdicts(wrong)]).toEqual(['wrong', undefined, 'wrong', 'wrong']);
+    expect(verdicts(left)).toEqual(audits(left));
+  }); // prettier-ignore
 
   it('temperatures, pH and parts by themselves', () => {
     const stages = ['saponification', 'clearing', 'pouring', 'lye', 'resting'];

@@ -47,6 +47,24 @@ describe('a total with additions by volume', () => {
     });
   });
 
+  // 30 US fl oz are 887.2 mL, 30 imperial 852.4 mL, of 0.807 g/mL: 25.3 and 24.3 oz
+  it.each(['usFlOz', 'impFlOz'])('that counts fluid ounces (%s) as ounces is seen', (unit) => {
+    const oz = (mass: string) => ({ oz: mass });
+    const recipe = (total: string) =>
+      audited({
+        version: 1,
+        fats: [{ fat: 'Lot', mass: oz('100.0') }],
+        lye: [{ alkali: 'naoh', mass: oz('17.00'), solid: { hydroxide: { percent: 100 } } }],
+        water: oz('33.00'),
+        additions: [{ solvent: 'ethanol', volume: { [unit]: '30.0' }, assay: { percentByVolume: '96' } }],
+        claimed: { total: oz(total) },
+      });
+    expect(slipsIn(recipe('180.0'))).toMatchObject([
+      { code: 'unit-mistaken', path: 'additions[0]', words: { printed: unit, meant: 'oz' } },
+    ]);
+    expect(recipe(unit === 'usFlOz' ? '175.3' : '174.3').verdict).toBe('sound');
+  });
+
   it('holds over the grades that are sold where the assay is not stated, and says so', () => {
     const unstated = { solvent: 'glycerol', volume: { mL: '100' } };
     // 83.5 to 100 % glycerol: 1.216 to 1.264 g/mL
