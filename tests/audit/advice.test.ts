@@ -2,7 +2,7 @@
 import { fat, fatFromBlend, fatFromCertificate, toJson, type Fat } from 'laurate';
 import { auditRecipe, verdictsOf } from 'laurate/audit';
 import { describe, expect, it } from 'vitest';
-import { audited, codesOf, drumWith, findingIn, naoh, slipsIn } from './recipes.js';
+import { audited, codesOf, drumWith, fats, findingIn, naoh, slipsIn } from './recipes.js';
 
 describe('a certificate outside every published range of its fat', () => {
   const lot = (mgKohPerG: number): Fat =>
@@ -24,6 +24,17 @@ describe('a certificate outside every published range of its fat', () => {
     expect(found.explanation).toContain('340.0 mg KOH/g lies outside the published 248 to 265 of Coconut oil');
     expect(toJson(found.claimed)).toEqual({ mgKohPerG: '340' });
     expect([...verdictsOf([recipe(of)], options)]).toEqual([{ index: 0, verdict: 'doubtful' }]);
+  });
+
+  it.each([
+    ['Odd. ', 'Scale: Odd. Superfat and free caustic'],
+    ['Odd?', 'Scale: Odd? Superfat'],
+    ['Odd', 'Scale: Odd. Superfat'],
+  ])('in words of its own, %j', (text, said) => {
+    const off = toJson(lot(340)) as Record<string, unknown>;
+    const own = { ...off, name: 'Scale', notes: [{ code: 'certificate-outside-published-range', text: text.trim() }] };
+    const result = auditRecipe(recipe(own));
+    expect(findingIn(result, 'fat-contradicts-standard').explanation).toContain(said);
   });
 
   it('one inside is not, and no lye is recommended for one outside', () => {
@@ -104,6 +115,14 @@ describe('a lye that the spread of the lots explains', () => {
     expect(explanation).toContain(
       'the saponification values that the recipe prints, and they lie within the published',
     );
+    const aimed = drumWith(183, {
+      fats: [{ fat: 'Drum', mass: { g: '1000' }, claimed: { saponificationValue: { mgKohPerG: '259' } } }],
+      target: { superfat: { percent: '0.9' } },
+    });
+    expect(slipsIn(audited(aimed))).toEqual([]);
+    expect(findingIn(audited(aimed), 'free-caustic-above-limit').explanation).toContain(
+      'values that the recipe prints',
+    );
     const silent = audited(drumWith(184));
     expect(slipsIn(silent)).toEqual([]);
     expect(findingIn(silent, 'free-caustic-above-limit').explanation).toContain('No slip need be behind it');
@@ -145,6 +164,19 @@ describe('slips', () => {
     ]);
     const palm = { version: 1, fats: [{ fat: 'palm-oil', mass: { g: '1000' }, claimed: { saponificationValue: { gNaohPerG: '0.176' } } }], lye: [naoh(120)] };
     expect(codes(palm, path)[0]).toMatch(/Palm kernel oil$/);
+  }); // prettier-ignore
+
+  it('the value of a common fat stands before another of the recipe only if it is its own to the digit', () => {
+    // palm oil has 190 to 209, likely 197.48
+    const row = (value: string) => ({ fat: 'Lot', mass: { g: '100' }, claimed: { saponificationValue: { mgKohPerG: value } } });
+    const Broad = fatFromCertificate({ name: 'Broad', kind: 'triglyceride', saponificationValue: { low: { mgKohPerG: 184 }, high: { mgKohPerG: 214 } } });
+    const found = (value: string) =>
+      findingIn(
+        audited({ version: 1, fats: [row(value), { fat: 'Broad', mass: { g: '100' } }], lye: [naoh(30)] }, { fats: { ...fats, Broad } }),
+        'saponification-value-contradicted',
+      ).slips.flatMap(({ code, words }) => (code === 'rows-swapped' || code === 'value-of-another-fat' ? [words['other']] : []));
+    expect(found('199.0')).toEqual(['Broad', 'Palm oil']);
+    expect(found('197.5')).toEqual(['Palm oil', 'Broad']);
   }); // prettier-ignore
 
   it('a specific cause stands before printed values that are off', () => {

@@ -113,7 +113,14 @@ describe('superfat', () => {
 
   it('that is aimed at is looked at as well', () => {
     const result = audited(drumWith('172.7', { target: { superfat: { percent: '12' } } }));
-    expect([result.verdict, findingIn(result, 'target-missed').path]).toEqual(['wrong', 'target.superfat']);
+    const missed = findingIn(result, 'target-missed');
+    expect([result.verdict, missed.path]).toEqual(['wrong', 'target.superfat']);
+    expect(missed.explanation).toContain('aims at a superfat of 12 %');
+    expect(findingIn(claims('12'), 'superfat-contradicted').explanation).toContain('claims a superfat of 12 %');
+    // that it does not follow from the recipe's own values either goes without saying
+    const own = [{ fat: 'Lot', mass: { g: '1000' }, claimed: { saponificationValue: { mgKohPerG: '250' } } }];
+    for (const aim of [{ target: { superfat: { percent: '12' } } }, { claimed: { superfat: { percent: '12' } } }])
+      expect(codesOf(audited(drumWith('172.7', { fats: own, ...aim })))).not.toContain('own-values-contradicted');
     const both = claims('12', { target: { superfat: { percent: '12' } } });
     expect(codesOf(both)).toEqual(['superfat-contradicted', 'target-missed', 'worst-case']);
     // one figure is in question, so its slips are told once

@@ -32,8 +32,16 @@ export const drumWith = (g: string | number, more: object = {}): object => ({
   ...more,
 });
 
-export const audited = (recipe: unknown, options: object = {}): AuditRecipeResult =>
-  auditRecipe(recipe, { fats, ...options });
+/** An audit, of which each finding and each slip must say what it is, where and why. */
+export function audited(recipe: unknown, options: object = {}): AuditRecipeResult {
+  const result = auditRecipe(recipe, { fats, ...options });
+  const said = result.findings.flatMap(({ code, severity, path, explanation, slips }) => [
+    code, severity, path, explanation, ...slips.flatMap((slip) => [slip.code, slip.how, slip.explanation, slip.tell, ...Object.values(slip.words)]),
+  ]); // prettier-ignore
+  const isWhole = said.every((one: unknown) => typeof one === 'string' && one !== '');
+  if (!isWhole) throw new Error(`a finding that is not whole: ${said.join(', ')}`);
+  return result;
+} // prettier-ignore
 
 export function findingIn({ findings }: AuditRecipeResult, code: FindingCode): Finding {
   const found = findings.find((finding) => finding.code === code);

@@ -179,6 +179,16 @@ describe('shares of the whole', () => {
     expect(verdicts).toEqual(['wrong', 'sound', 'sound', 'wrong']);
   });
 
+  it('of water is the same whether some of it goes into the lye or in by itself', () => {
+    // 430 g in 1600 g: 26.9 %
+    const verdicts = (more: object) =>
+      ['26.7', '26.9', '27.1'].map(
+        (percent) => audited(pot({ ...more, claimed: { shares: { water: { percent } } } })).verdict,
+      );
+    const apart = { additions: [{ solvent: 'water', mass: { g: '100' } }] };
+    expect([verdicts({ water: { g: '430' } }), verdicts(apart)]).toEqual(Array(2).fill(['wrong', 'sound', 'wrong']));
+  });
+
   it.each<[string, object, object, string]>([
     // 140 and 60 g of water, and 130.5 g of glycerol, in 1700 g
     ['a syrup counted whole', { shares: { clearingAgents: { percent: '19.4' } } }, syrup(), 'syrup-as-dry'],

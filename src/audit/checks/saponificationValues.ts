@@ -106,7 +106,6 @@ function nearestCommon({ value }: Printed, but: ReadonlySet<string | undefined>)
 function slipsOfPen({ text, unit, value }: Printed, fat: Fat): readonly Hypothesis<Lot>[] {
   const { toCanonical } = unitsByKind().saponificationValue[unit as 'mgKohPerG'];
   return slipsOfThePen(text).flatMap(({ code, meant }) => {
-    if (meant.isZero()) return [];
     const canonical = toCanonical(meant, unit);
     const isLawful = canonical.gte(valueOf(fat, 'low')) && canonical.lte(valueOf(fat, 'high'));
     return isLawful ? [{ code, words: { meant: meant.toString(), unit }, weight: LAST, figure: () => value }] : [];

@@ -73,11 +73,10 @@ function evidenceOf<V>(figure: Questioned, points: Points<V>, hypothesis: Hypoth
 
 /**
  * How well a span points at a figure: a narrow one that is met in the middle does so better than a wide one met at its end.
- * It orders alternatives and nothing else.
+ * It orders alternatives and nothing else. A printed figure has a last digit, so that the width is never nought.
  */
 function closeness({ printed, span: { low, high } }: Questioned, span: Span): number {
   const width = span.high.minus(span.low).plus(high.minus(low)).div(2);
-  if (width.lte(0)) return 1;
   const off = printed.value.minus(span.likely).abs().div(width);
   return Number(Decimal.max('0.05', Decimal.sub(1, off)).times(span.likely.abs()).div(width).toPrecision(6));
 }

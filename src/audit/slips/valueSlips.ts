@@ -40,9 +40,7 @@ export function valueSlips(of: Fat): readonly ValueSlip[] {
   if ((of.kind === 'triglyceride' || of.kind === 'wax-ester') && !of.acidValue.mgKohPerG.isZero()) {
     const acid = of.acidValue.mgKohPerG;
     slips.push({ code: 'saponification-plus-acid-value', weight: RARE, taken: (value) => value.plus(acid) });
-    if (acid.lt(of.saponificationValue.low.mgKohPerG)) {
-      slips.push({ code: 'ester-value-as-saponification-value', weight: RARE, taken: (value) => value.minus(acid) });
-    }
+    slips.push({ code: 'ester-value-as-saponification-value', weight: RARE, taken: (value) => value.minus(acid) });
   }
   return slips;
 }
