@@ -176,7 +176,25 @@ describe('slips', () => {
         'saponification-value-contradicted',
       ).slips.flatMap(({ code, words }) => (code === 'rows-swapped' || code === 'value-of-another-fat' ? [words['other']] : []));
     expect(found('199.0')).toEqual(['Broad', 'Palm oil']);
+
     expect(found('197.5')).toEqual(['Palm oil', 'Broad']);
+  }); // prettier-ignore
+
+  it('where a common fat has the value, a rare neighbour stands behind', () => {
+    // stearic acid 50 has 194 to 212, palm stearin beside palm olein 187.8 to 216.1; palm oil on its other side ends at 209
+    const row = { fat: 'palm-olein', mass: { g: '100' }, claimed: { saponificationValue: { mgKohPerG: '210' } } };
+    const Broad = fatFromCertificate({ name: 'Broad', kind: 'triglyceride', saponificationValue: { low: { mgKohPerG: 205 }, high: { mgKohPerG: 290 } } });
+    const recipe = { version: 1, fats: [row, { fat: 'Broad', mass: { g: '100' } }], lye: [naoh(30)] };
+    const { slips } = findingIn(audited(recipe, { fats: { Broad } }), 'saponification-value-contradicted');
+    const others = slips.flatMap(({ words }) => words['other'] ?? []);
+    expect(others).toEqual(['Stearic acid, 50 %', 'Broad', 'Palm stearin']);
+  }); // prettier-ignore
+
+  it('a common fat is not taken for itself', () => {
+    // sunflower oil has 187 to 194; olive oil, which is next, 184 to 196
+    const row = { fat: 'sunflower-oil', mass: { g: '100' }, claimed: { saponificationValue: { mgKohPerG: '186.5' } } };
+    const { slips } = findingIn(audited({ version: 1, fats: [row], lye: [naoh(12)] }), 'saponification-value-contradicted');
+    expect(slips.find(({ code }) => code === 'value-of-another-fat')?.words['other']).toBe('Olive oil');
   }); // prettier-ignore
 
   it('a specific cause stands before printed values that are off', () => {

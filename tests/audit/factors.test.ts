@@ -1,7 +1,9 @@
 /** What a slip is looked for among: neighbours in a list of fats, units that fats are measured in, and figures miswritten. */
 import { fat, fats } from 'laurate';
 import { describe, expect, it } from 'vitest';
+import { benchDensity } from '../../src/audit/solventDensities.js';
 import { fatUnitFactors } from '../../src/audit/slips/unitSlips.js';
+import { Decimal } from '../../src/numbers/index.js';
 import { slipsOfThePen } from '../../src/audit/slips/slipsOfThePen.js';
 import { neighboursOf } from '../../src/audit/slips/valueSlips.js';
 
@@ -16,6 +18,16 @@ describe('neighbours in the list of fats', () => {
     // only the first and the last have but one
     expect(counts.sort()).toEqual([1, 1, ...Array.from({ length: fats.length - 2 }, () => 2)]);
   });
+
+  it('are the nearest names before and after', () => {
+    const names = fats.map(({ name }) => name);
+    for (const { id, name } of fats) {
+      const before = names.filter((one) => one < name).reduce((last, one) => (one > last ? one : last), '');
+      const after = names.filter((one) => one > name).reduce((first, one) => (one < first ? one : first), '\uFFFF');
+      const beside = neighboursOf(fat(id)).map((one) => one.name);
+      expect(beside).toEqual([before, after].filter((one) => names.includes(one)));
+    }
+  });
 });
 
 describe('a fluid ounce of fat printed as an ounce', () => {
@@ -26,6 +38,23 @@ describe('a fluid ounce of fat printed as an ounce', () => {
     const { factor } = fatUnitFactors('oz').find(({ meant }) => meant === 'usFlOz') ?? expect.unreachable();
     const ounces = (29.5735 * Number(density)) / 28.3495;
     expect(factor.low.lte(ounces) && factor.high.gte(ounces)).toBe(true);
+  });
+});
+
+describe('what a volume of spirit weighs', () => {
+  const dense = (low: string, high = low) => {
+    const span = benchDensity('ethanol', { low: new Decimal(low), likely: new Decimal(low), high: new Decimal(high) });
+    return span && [span.low, span.likely, span.high].map((gPerML) => gPerML.toFixed(5));
+  };
+
+  it('goes from that of a warm bench to that of a cold one', () => {
+    // OIML R 22, general formula: 90 % by mass at 25, 20 and 15 °C
+    expect(dense('0.90')).toEqual(['0.81353', '0.81788', '0.82220']);
+  });
+
+  it('and over its assay', () => {
+    // 95 % at 25 °C
+    expect(dense('0.90', '0.95')).toEqual(['0.79981', '0.81788', '0.82220']);
   });
 });
 

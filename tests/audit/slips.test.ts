@@ -229,6 +229,12 @@ describe('a slip in another figure', () => {
     expect(slipsOf({ waterPerAlkali: '0.460' }, lye, 'water-per-alkali-contradicted')).not.toContain('water-and-alkali-inverted');
   }); // prettier-ignore
 
+  it('what it is compared with is said', () => {
+    const row = { fat: 'coconut-oil', mass: { g: '1000' }, claimed: { saponificationValue: { mgKohPerG: '194' } } };
+    const { explanation } = findingIn(audited({ version: 1, fats: [row], ...lye }), 'saponification-value-contradicted');
+    expect(explanation).toContain('but lots within the published range have 248 to 265 mg KOH/g');
+  }); // prettier-ignore
+
   it('a share of KOH by mass', () => {
     const koh = { alkali: 'koh', mass: { g: '100' }, solid: { hydroxide: { percent: 100 } } };
     expect(slipsOf({ kohShare: { percent: '50.0' } }, { lye: [naoh(100), koh] }, 'koh-share-contradicted')).toEqual([

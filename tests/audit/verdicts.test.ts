@@ -330,14 +330,24 @@ describe('of anything else', () => {
     expect(lyes.map(clear)).toEqual(audits(lyes));
     const spirit = { solvent: 'ethanol', mass: { g: '5' }, assay: { percentByVolume: '90' } };
     const warm = { stage: 'saponification', temperature: { celsius: '60' } };
-    const read = [pot({ additions: [spirit] }), pot({ temperatures: [warm] }), pot({ claimed: { waterPerAlkali: '0' } })];
+    const thin = { fats: [{ fat: 'Drum', mass: { g: '7000000' } }], lye: [{ alkali: 'naoh', mass: { g: '14500000' }, solution: { hydroxide: { percent: '8' } } }] };
+    const rows = (count: number): object => pot({ lye: Array.from({ length: count }, () => lye(String(12000000 / count))) });
+    const parts = ['5', '98'].map((percent) => pot({ water: { g: '24000000' }, claimed: { shares: { soap: { percent } } } }));
+    const read = [
+      pot({ additions: [spirit] }), pot({ temperatures: [warm] }), pot(thin), rows(60), ...parts,
+      pot({ water: { g: '11500000' }, claimed: { waterPerAlkali: '0' } }), // of 0.96: nought and a digit more
+    ];
     expect(read.map(clear)).toEqual(audits(read));
+    expect(parts.map(clear)).toEqual(['wrong', 'wrong']);
     // and what is left to the audit
     const carbonated = (g: string, total: string, carbonate: string): object => lye(g, { totalAlkali: { percent: total }, carbonate: { percent: carbonate } });
     const solvent = (more: object): object => pot({ additions: [{ solvent: 'glycerol', mass: { g: '5' }, ...more }] });
     const heat = (temperature: unknown): object => pot({ temperatures: [{ ...warm, temperature }] });
     const left = [
       solvent({ assay: { percentByVolume: '90' } }), solvent({ assay: {} }), solvent({ assay: { percent: 'x' } }), solvent({ solvent: 'sorbitol', mass: undefined, volume: { mL: '5' } }),
+      pot({ temperatures: [{ ...warm, stage: 'resting' }] }), pot({ temperatures: [60] }), pot({ additions: [5] }), pot({ fats: [5] }), rows(61),
+      pot({ lye: [{ alkali: 'naoh', mass: { g: '15000000' }, solution: { hydroxide: { percent: '80' } } }] }), // no solution any more
+      pot({ fats: [{ fat: 'Drum', mass: { g: '70000000' }, claimed: { saponificationValue: { saponificationEquivalent: '220' } } }] }),
       heat({ rankine: '600' }), heat({ celsius: 'warm' }), heat({}), heat(undefined),
       pot({ claimed: undefined }), pot({ lye: [{ ...lye('12000000'), solution: undefined }] }),
     ];

@@ -217,6 +217,32 @@ describe('shares of the whole', () => {
     expect(audited(pot({ additions: [syrup()], claimed: { [claim]: number } })).verdict).toBe(verdict);
   });
 
+  it('of spirit by volume hold over what it may weigh', () => {
+    // 300 mL are 240.9 to 243.5 g of 93.84 %, in 1740.9 to 1743.5 g: 12.99 to 13.10 %
+    const verdicts = ['12.96', '12.99', '13.10', '13.13'].map(
+      (percent) => audited(pot({ additions: [spirit('300')], claimed: { shares: { spirit: { percent } } } })).verdict,
+    );
+    expect(verdicts).toEqual(['wrong', 'sound', 'sound', 'wrong']);
+  });
+
+  it('of water hold that of a syrup, and not its sugar', () => {
+    // 330 and 60 g in 1700 g; with all of the syrup it would be 31.2 %
+    const verdicts = ['22.9', '23.1', '31.2'].map(
+      (percent) => audited(pot({ additions: [syrup()], claimed: { shares: { water: { percent } } } })).verdict,
+    );
+    expect(verdicts).toEqual(['sound', 'wrong', 'wrong']);
+  });
+
+  it('are judged with things that have only a name, and say what they are compared with', () => {
+    // 993.3 g of soap in 1600 g: 62.1 %; of itself soap is always 100 %
+    const withClay = (percent: string) =>
+      audited(pot({ additions: [{ name: 'clay', mass: { g: '100' } }], claimed: { shares: { soap: { percent } } } }));
+    expect(['62.1', '66.2'].map((percent) => withClay(percent).verdict)).toEqual(['sound', 'wrong']);
+    const { explanation, slips } = findingIn(withClay('100'), 'part-share-contradicted');
+    expect(explanation).toContain('100 %, but the rest of the recipe gives 62.05 to 62.12 %');
+    expect(slips.filter(({ words }) => words['of'] === 'parts to 100 of the soap')).toEqual([]);
+  });
+
   it('are not judged where a mass is missing, or too much is given by volume, and are named then', () => {
     const claimed = { shares: { water: { percent: '90' } } };
     const volumes = ['ethanol', 'glycerol', 'water', '1-3-butanediol'].map((solvent) => ({
@@ -255,6 +281,8 @@ describe('a printed pH', () => {
     ['an addition that cannot be read', { additions: [{ name: 'detergent' }] }],
     ['free acid', { fats: [{ fat: 'stearic-acid-50', mass: { g: '2000' } }] }],
     ['a fat that is not known', { fats: [{ fat: 'nobody knows', mass: { g: '1000' } }] }],
+    ['a fat that cannot be read', { fats: [{ fat: 'Lot', mass: { g: '1000' } }, { fat: 5 }] }],
+    ['a lye that cannot be read', { lye: [naoh('170.0'), { alkali: 'x' }] }],
   ])('as low as 7 may be due to %s', (_, more) => {
     expect(codesOf(found('7', more))).toContain('ph-cannot-tell');
   });

@@ -382,4 +382,53 @@ export const reasons: readonly Reason[] = [
     was: /^default:/,
     why: 'Never reached: the ways to dilute are a closed list, of which all are named. The compiler asks for it.',
   },
+  {
+    file: /audit\/clear\/(?:floatPot|clearVerdict)\.ts$/,
+    was: /^(?:fields|of|claimed) === undefined$/,
+    becomes: /^false$/,
+    why: 'Equivalent: what is read of nothing throws, and what throws is left to the audit as well; it only saves the time.',
+  },
+  {
+    file: /audit\/clear\/remembered\.ts$/,
+    was: /^kept\.size < KEPT$|^known !== undefined$/,
+    why: 'A memory: what is not kept is worked out again, to the same value; the limit bounds memory only.',
+  },
+  {
+    file: /audit\/clear\/float64\.ts$/,
+    was: /^(?:one|other) > 0$/,
+    becomes: />=/,
+    why: 'Equivalent: nought times a factor is nought.',
+  },
+  {
+    file: /audit\/clear\/clearVerdict\.ts$/,
+    was: /^mol\.naoh > 0 && mol\.koh > 0$/,
+    becomes: /^false$/,
+    why: 'Equivalent by what is on file: soda dissolves to less than potash, so that its limit is that of both.',
+  },
+  {
+    file: /audit\/slips\/chargeSlips\.ts$/,
+    was: /^(?:one === undefined|two === undefined|m\.isZero\(\)|n\.isZero\(\)|one === undefined \|\| two === undefined.*)$/,
+    why: 'Equivalent: what is divided by nought is no figure, and no slip is seen in it; of a row that is there the demand is known.',
+  },
+  {
+    file: /audit\/slips\/diagnosis\.ts$/,
+    was: /isFinite\(\)/,
+    why: 'Never reached: each figure that could be divided by nought says so itself. Were one forgotten, no NaN must come of it.',
+  },
+  {
+    file: /audit\/checks\/ph\.ts$/,
+    was: /^(?:low|high)\.band\?\.(?:low|high)$/,
+    why: 'Never reached: the readings are of solutions of known strength, which have a band. The compiler asks for it.',
+  },
+  {
+    file: /audit\/printed\.ts$/,
+    was: /^\['', '0'\]$/,
+    why: 'Never reached: a quantity without unit is refused before. The compiler asks for it.',
+  },
+  {
+    file: /audit\/slips\/unitSlips\.ts$|audit\/solventDensities\.ts$|audit\/checks\/(?:partValues|temperatures)\.ts$/,
+    was: /^\[\]$/,
+    becomes: /Stryker was here/,
+    why: 'Never reached: the key is one of a closed list, and each has its entry; or the check is asked only where all is known. The compiler asks for it.',
+  },
 ];

@@ -279,9 +279,9 @@ function ofPot(pot: FloatPot, meets: Meets): readonly Told[] {
     return not(meets(printedShare, [share('low', 'high'), share('high', 'low'), share('value', 'value')]));
   });
   if (claimed['total'] === undefined) return told;
-  const { low, value, high } = figureIn(claimed['total'], constants().mass);
+  const printed = figureIn(claimed['total'], constants().mass);
   const total = (size: Size): number => gramsOf(pot, size) + sum(additions, ({ grams }) => grams[size]);
-  return [...told, not(meets({ low: low < 0 ? value : low, high }, [total('low'), total('value'), total('high')]))];
+  return [...told, not(meets(printed, [total('low'), total('value'), total('high')]))];
 }
 
 /** A number without unit. */
@@ -338,12 +338,12 @@ const DECIDING = ['sorbitol', 'ethanol', '2-propanol'] as const;
 /** Whether a temperature is one to doubt: exact, and remembered by its text, its stage and what boils or clears at it. */
 function isDoubted(row: unknown, { additions }: FloatPot): Told {
   const fields = fieldsIn(row, ['stage', 'time', 'temperature']);
-  const stage = WORK_STAGES.find((one) => one === fields?.['stage']);
-  const [unit = '', figure] = quantityIn(fields?.['temperature']) ?? [];
+  if (fields === undefined) return undefined;
+  const stage = WORK_STAGES.find((one) => one === fields['stage']);
+  const [unit = '', figure] = quantityIn(fields['temperature']) ?? [];
   const isRead = !Number.isNaN(printedFloat(figure, 1).value) && Object.hasOwn(unitsByKind().temperature, unit);
-  const isTimed = fields?.['time'] !== undefined;
-  if (fields === undefined || stage === undefined || !isRead) return undefined;
-  if (isTimed && Number.isNaN(figureIn(fields['time'], constants().time).value)) return undefined;
+  if (stage === undefined || !isRead) return undefined;
+  if (fields['time'] !== undefined && Number.isNaN(figureIn(fields['time'], constants().time).value)) return undefined;
   const solvents = DECIDING.filter((id) => additions.some(({ solvent }) => solvent === id));
   return remembered(temperatures, [stage, unit, figure, ...solvents].join(' '), () => {
     const temperature = { [unit]: figure } as unknown as TemperatureInput;

@@ -224,9 +224,9 @@ function fatNamed(named: unknown, own: OwnFats): Fat | undefined {
 function floatFat(row: unknown, own: OwnFats): FloatFat | undefined {
   const { mass, fraction, saponificationValue } = constants();
   const fields = fieldsIn(row, ['fat', 'mass', 'claimed']);
-  const claimed =
-    fields?.['claimed'] === undefined ? {} : fieldsIn(fields['claimed'], ['saponificationValue', 'share']);
-  if (!fields || !claimed) return undefined;
+  if (fields === undefined) return undefined;
+  const claimed = fields['claimed'] === undefined ? {} : fieldsIn(fields['claimed'], ['saponificationValue', 'share']);
+  if (claimed === undefined) return undefined;
   const fat = fatNamed(fields['fat'], own);
   const grams = figureIn(fields['mass'], mass).value;
   if (fat === undefined || fat.kind === 'blend' || !(grams > 0)) return undefined;
@@ -301,8 +301,9 @@ function floatLye(row: unknown): FloatLye | undefined {
 function floatAddition(row: unknown): FloatAddition | undefined {
   const { mass, fraction } = constants();
   const fields = fieldsIn(row, ['solvent', 'name', 'mass', 'volume', 'assay', 'claimed']);
-  const claimed = fields?.['claimed'] === undefined ? {} : fieldsIn(fields['claimed'], ['share']);
-  if (!fields || !claimed) return undefined;
+  if (fields === undefined) return undefined;
+  const claimed = fields['claimed'] === undefined ? {} : fieldsIn(fields['claimed'], ['share']);
+  if (claimed === undefined) return undefined;
   const { name, assay, volume } = fields;
   const solvent = SOLVENT_IDS.find((id) => id === fields['solvent']);
   const isNamed = solvent === undefined && fields['solvent'] === undefined && assay === undefined && isName(name);

@@ -242,14 +242,16 @@ function slipsOfAssay(pot: Pot): readonly Charge[] {
 
 /** A mass that was meant in another unit: of the lye, of one fat, or of all. */
 function slipsOfUnits(pot: Pot): readonly Charge[] {
-  const [first] = pot.lye;
-  const ofLye = (first === undefined ? [] : lyeUnitFactors(first)).map(({ meant, factor }): Charge => ({
-    code: 'unit-mistaken',
-    path: first?.path ?? 'lye',
-    words: { printed: first?.grams.unit ?? 'g', meant, of: 'the lye' },
-    weight: USUAL,
-    figure: scaled(pot, (row, end) => (row.grams.unit === first?.grams.unit ? ONE.div(factor[end]) : undefined)),
-  }));
+  // all of the lye in one unit
+  const ofLye = pot.lye.slice(0, 1).flatMap((first) =>
+    lyeUnitFactors(first).map(({ meant, factor }): Charge => ({
+      code: 'unit-mistaken',
+      path: first.path,
+      words: { printed: first.grams.unit, meant, of: 'the lye' },
+      weight: USUAL,
+      figure: scaled(pot, (row, end) => (row.grams.unit === first.grams.unit ? ONE.div(factor[end]) : undefined)),
+    })),
+  );
   const ofFats = inEachRow(pot.fats, USUAL, ({ path, name, grams }, weight, at) =>
     fatUnitFactors(grams.unit).map(({ meant, factor }): Charge => ({
       code: 'unit-mistaken',
