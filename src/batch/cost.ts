@@ -2,7 +2,7 @@ import { frozen, noted, refuse, ZERO, type Decimal, type Steps } from '../number
 import { mapEnds, type Estimate, type Mass } from '../quantities/index.js';
 import { ingredientsCalled, isCalled, type Ingredient } from './ingredients.js';
 import type { Moulds } from './moulds.js';
-import type { GivenBatchOptions } from './readBatchOptions.js';
+import type { GivenBatchOptions, Price } from './readBatchOptions.js';
 
 /** An amount of money, unrounded, in the currency of its prices. */
 export interface Money {
@@ -44,11 +44,7 @@ export function costOf(
   for (const [item] of prices) ingredientsCalled(`options.prices.of.${item}`, item, ingredients);
   const lines = ingredients.map((one): CostLine => {
     const [item] = one.names;
-    const [first, second] = prices.filter(([called]) => isCalled(one, called));
-    if (second !== undefined) {
-      refuse('bad-shape', `options.prices.of.${second[0]}`, `one price of ${item}`, `another as ${first?.[0] ?? item}`);
-    }
-    const price = first?.[1];
+    const price = priceOf(one, prices);
     if (price === undefined && item !== 'water') {
       refuse('missing', `options.prices.of.${item}`, 'a price; 0 for what costs nothing', undefined);
     }
@@ -68,4 +64,22 @@ export function costOf(
       ? {}
       : { perMould: frozen({ amount: batch.div(moulds.filled) }) }),
   });
+}
+
+/**
+ * The price that names an ingredient, by whichever of its names.
+ *
+ * @throws CalculationError `bad-shape` for one with two
+ */
+function priceOf(one: Ingredient, prices: readonly (readonly [called: string, price: Price])[]): Price | undefined {
+  let found: (typeof prices)[number] | undefined;
+  for (const entry of prices) {
+    const [called] = entry;
+    if (!isCalled(one, called)) continue;
+    if (found !== undefined) {
+      refuse('bad-shape', `options.prices.of.${called}`, `one price of ${one.names[0]}`, `another as ${found[0]}`);
+    }
+    found = entry;
+  }
+  return found?.[1];
 }

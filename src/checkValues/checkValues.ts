@@ -4,6 +4,7 @@ import { chemistryChecks } from './data/chemistry.js';
 import { fattyMatterChecks } from './data/fattyMatter.js';
 import { foodTableChecks } from './data/foodTables.js';
 import { freeAlkaliChecks } from './data/freeAlkali.js';
+import { glycerolYieldChecks } from './data/glycerolYields.js';
 import { handbookFatChecks } from './data/handbookFats.js';
 import { hydrometerChecks } from './data/hydrometer.js';
 import { lyeChecks } from './data/lye.js';
@@ -51,6 +52,7 @@ export function checkValues(): readonly CheckValue[] {
     ...lyeBenchChecks(),
     ...saponificationChecks,
     ...soapYieldChecks,
+    ...glycerolYieldChecks(),
     ...printedRecipeChecks,
     ...solventDensityChecks(),
     ...printedCompositionChecks(),

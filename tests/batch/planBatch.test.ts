@@ -395,6 +395,14 @@ describe('what is refused', () => {
     expect([said.code, said.path]).toEqual([code, path]);
   });
 
+  it('names both prices of one thing', () => {
+    const of = Object.fromEntries(['Oil of the sums', 'oil-of-the-sums'].map((item) => [item, { amount: 1, per: { kg: 1 } }])); // prettier-ignore
+    const { message } = refused(BASE, { prices: { currency: 'x', of } });
+    expect(message).toBe(
+      'options.prices.of.oil-of-the-sums: expected one price of Oil of the sums, received another as Oil of the sums',
+    );
+  });
+
   it('says that water among the additions is none of the lye', () => {
     const additions = [{ solvent: 'water' as const, mass: { g: 200 } }];
     expect(refused({ ...BASE, lye: [solid], additions }).message).toContain('apart from any among the additions');

@@ -6,6 +6,7 @@ import { chemistryChecks } from '../../src/checkValues/data/chemistry.js';
 import { fattyMatterChecks } from '../../src/checkValues/data/fattyMatter.js';
 import { foodTableChecks } from '../../src/checkValues/data/foodTables.js';
 import { freeAlkaliChecks } from '../../src/checkValues/data/freeAlkali.js';
+import { glycerolYieldChecks } from '../../src/checkValues/data/glycerolYields.js';
 import { handbookFatChecks } from '../../src/checkValues/data/handbookFats.js';
 import { hydrometerChecks } from '../../src/checkValues/data/hydrometer.js';
 import { lyeChecks } from '../../src/checkValues/data/lye.js';
@@ -41,6 +42,7 @@ describe('the rows', () => {
       lyeBench: lyeBenchChecks().length,
       saponification: saponificationChecks.length,
       soapYields: soapYieldChecks.length,
+      glycerolYields: glycerolYieldChecks().length,
       printedRecipes: printedRecipeChecks.length,
       solventDensities: solventDensityChecks().length,
       printedCompositions: printedCompositionChecks().length,
@@ -63,7 +65,8 @@ describe('the rows', () => {
       lyeDensities: 224,
       lyeBench: 31,
       saponification: 47,
-      soapYields: 18,
+      soapYields: 20,
+      glycerolYields: 11,
       printedRecipes: 93,
       solventDensities: 257,
       printedCompositions: 213,

@@ -40,6 +40,10 @@ const isClearCharge = ({ call, where, source }: CheckValue): boolean =>
   call === 'auditRecipe' && (/^pp?\. /.test(where) || where.startsWith('par. ')) && source !== 'simmons-appleton-1908';
 const isRecipe = (row: CheckValue): boolean =>
   (row.call === 'superfatFromLye' || row.call === 'auditRecipe') && !isClearCharge(row) && !simmons(row);
+/** Acids and glycerides of the handbook of 1922, by themselves and in a pot. */
+const isOfAcids = (row: CheckValue): boolean =>
+  thomssen(row) &&
+  (/^(fattyAcidOf|triglycerideOf)$/.test(row.call) || row.where.startsWith('Appendix, constants of certain'));
 const isExercise = (row: CheckValue): boolean =>
   row.obtained !== 'derived' &&
   /^(school-|laboratory-(report|sheet|page-germany)|forum-|examination-|talbot-|silberberg-|assaying-)/.test(
@@ -171,7 +175,7 @@ export const tables: Readonly<Record<string, readonly PublishedTable[]>> = {
     {
       name: 'Fatty acids and triglycerides: molar mass, neutralisation value, yields (1922)',
       entries: 42,
-      checks: (row) => thomssen(row) && /^(fattyAcidOf|triglycerideOf)$/.test(row.call),
+      checks: isOfAcids,
     },
   ],
   'Rules, worked examples and printed recipes': [
@@ -186,13 +190,8 @@ export const tables: Readonly<Record<string, readonly PublishedTable[]>> = {
       name: 'Worked examples with a printed result: handbook of 1922, a textbook of 1921, schools, laboratories, examinations, pages of answers',
       entries: 133,
       checks: (row) =>
-        isExercise(row) ||
-        (thomssen(row) &&
-          !isRecipe(row) &&
-          !isPot(row) &&
-          !isClearCharge(row) &&
-          !/^(fattyAcidOf|triglycerideOf)$/.test(row.call)),
-      left: 'Examples of the handbook of 1908 are counted there. Not carried: iodine value by titration, glycerine assays, fatty matter by weighing, potassium by platinum, crystal water of soda, mixing of two solutions, standard acids, and sums that ask one figure twice.',
+        isExercise(row) || (thomssen(row) && !isRecipe(row) && !isPot(row) && !isClearCharge(row) && !isOfAcids(row)),
+      left: 'Examples of the handbook of 1908 are counted there. Not carried: iodine value by titration, glycerine assays, fatty matter by weighing, potassium by platinum, a fat said to give more glycerol than it weighs, crystal water of soda, mixing of two solutions, standard acids, and sums that ask one figure twice.',
     },
     {
       name: 'Printed soap recipes with alkali and demand worked out',

@@ -52,6 +52,7 @@ function wholeNumberShift(row: Figure, formula: string): Decimal {
         ? theirs.minus(ours).div(3)
         : new Decimal(168000).div(theirs).minus(potash.times(3000).div(ours));
     case 'glycerolYield':
+    case 'products.glycerol.likely': // of a hundred grams
       return hundred.times(92).div(theirs).minus(hundred.times(glycerol).div(ours));
     case 'fattyAcidYield':
       return hundred

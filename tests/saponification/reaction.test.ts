@@ -79,6 +79,13 @@ describe('reaction: worked by hand', () => {
     });
   });
 
+  it('no alkali: all stays as it was', () => {
+    const made = reaction({ ...fats, free: acid(1, 300), triglyceride: acid(2, 500) }, { ...lye, water: decimal(9) });
+    expect([made.extent, made.soapMol.sodium, made.soapMol.potassium].map(String)).toEqual(['0', '0', '0']);
+    expect(made.turning.map(String)).toEqual(['-3', '-1', '-1']);
+    expect(text(made)).toEqual({ water: '9', freeFat: '525.366', freeAcid: '300' }); // 500 + 2 * 12.683
+  });
+
   it('no hydroxide: carbonate alone takes the acid and splits no fat', () => {
     const made = reaction(
       { ...fats, free: acid(1, 300), triglyceride: acid(2, 500) },

@@ -115,6 +115,26 @@ describe('a limit of free caustic: worked by hand', () => {
     expect(weigh.naoh.g.toString()).toBe('380');
     expect(freeCausticAlkali.high.percentNaoh.toFixed(6)).toBe('0.956661'); // (190 - 176.798074) / 1380
   });
+
+  it('rounded, two alkalis go down by the step of the one that brings less hydroxide with it', () => {
+    const pot = { fats: [fat(250, 250, 1300)], water: { g: 3 } };
+    const [soda, potash] = [{ solid: { hydroxide: { percent: 100 } } }, { solid: { hydroxide: { percent: 90 } } }];
+    const { weigh } = planLye({
+      fats: pot.fats,
+      alkali: { naoh: soda, koh: potash, kohShare: { percent: 80 } },
+      target: atMost(5),
+      dilution: { water: { g: '3.4' } },
+      scaleStep: { g: 1 },
+    });
+    // unrounded 64.0023 and 399.0133 g of 8.000882 mol, with 3.4 g of water; on the scale 64, 399 and 3
+    const onTheScale = superfatFromLye({
+      ...pot,
+      lye: [{ alkali: 'naoh', mass: { g: 64 }, ...soda }, { alkali: 'koh', mass: { g: 399 }, ...potash }],
+    }); // prettier-ignore
+    expect(onTheScale.freeCausticAlkali.high.percentNaoh.toFixed(4)).toBe('5.0006'); // 2.207919 * 39.997 / 1766
+    // a gram of potash is 0.016041 mol: 63.874 and 398.213 g. A gram of soda, 0.025002 mol, would take two grams of potash
+    expect([weigh.naoh.g, weigh.koh.g, weigh.water.g].map(String)).toEqual(['63', '398', '3']);
+  });
 });
 
 // Plans of every kind.

@@ -748,10 +748,12 @@ function checksOf(food: Food, source: SourceId, prefix: string): readonly CheckV
   ];
 }
 
+/** Both ends as printed; null where open. */
+type Ends = Pick<Limits, 'low' | 'high' | 'obtained'>;
 type Together = readonly [printed: string, range: readonly [string | null, string | null], CheckValue['obtained']];
 
-/** The widest of several ranges; recalled if one of them is. */
-function togetherOf(limits: readonly Limits[]): Together {
+/** The widest of several ranges, open where one of them is; recalled if one of them is. */
+export function togetherOf(limits: readonly Ends[]): Together {
   const low = endOf(
     limits.map((each) => each.low),
     Math.min,
@@ -764,10 +766,8 @@ function togetherOf(limits: readonly Limits[]): Together {
   return [`${low ?? ''}-${high ?? ''}`, [low, high], isRecalled ? 'memory' : 'read'];
 }
 
-/** The end furthest out; none where one of the ranges is open. */
+/** The end furthest out; none where one of the ranges is open, because no figure equals NaN. */
 function endOf(ends: readonly (string | null)[], outermost: (...values: number[]) => number): string | null {
-  const known = ends.filter((end) => end !== null);
-  if (known.length < ends.length) return null;
-  const furthest = outermost(...known.map(Number));
-  return known.find((end) => Number(end) === furthest) ?? null;
+  const furthest = outermost(...ends.map((end) => Number(end ?? NaN)));
+  return ends.find((end) => Number(end) === furthest) ?? null;
 }

@@ -1,5 +1,5 @@
-const METHOD_DIGITS =
-  'The last printed digit stands one or two units above what any weights of today give; the method does not state the molar masses behind its coefficients.';
+const CUT_MASSES =
+  'What 253.81 for I2 gives with a molar mass cut to two decimals, 282.46 and 338.57, as it gives the coefficients of C16:1, C18:2 and C18:3; uncut masses give one less in the last digit. The method does not state which it takes.';
 const TWO_MEASUREMENTS =
   'Iodine value and profile are two measurements of one sample, by titration and by chromatography, each with an error of its own; only their printed digits are allowed for.';
 const OTHER_SAMPLE =
@@ -26,7 +26,7 @@ const ABOVE_CAUSTIC_FREE_SOAP =
   'Above what soap without caustic has. So little caustic as was found in such soaps does not lift it there at 1 %: carbonate or silicate, or a stronger solution; neither is stated.';
 
 const NO_RANGE_FOR_CORN =
-  'The reckoning takes 187 to 195 for corn oil, recalled. No range is on file here for its saponification value, so its lots are taken to lie within 7 % of the likely 192.9, and the bounds are wider by 6 points.';
+  'The reckoning takes 187 to 195 for corn oil, recalled, and with that range the bounds are met: the row of the same name without published lots. No range is on file here for its saponification value, so its lots are taken to lie within 7 % of the likely 192.9, and the bounds are wider by up to 7 points.';
 const FACTORY_YIELD =
   'What a factory got, not what the fat holds: some glycerine is lost in the spent lye and on the way to 80 per cent.';
 
@@ -41,9 +41,9 @@ const ANTIFREEZE_TABLE =
 const HEIGHT_OF_A_CORRELATION =
   'The height of a correlation at 20 °C, up to 0.2 % from the measured density; only its differences between temperatures are used.';
 const ACID_ADDED_LAST =
-  'The handbook directs that the fats be saponified first and stearic acid added last, and those who worked it out follow it: acid is left. Here free acid takes the alkali first, as it does where all meet, and the same shortage leaves fat.';
+  'The handbook directs that the fats be saponified first and stearic acid added last, and those who worked it out follow it: acid is left. Here free acid takes the alkali first, as it does where all meet, and the same shortage leaves fat. Worked in two pots, the acid with the caustic that the fats leave, every figure is met.';
 const EVAPORATION_CORRELATION =
-  'The correlation in use lies above these figures of a handbook, by 0.3 % at 25 °C and 1.6 % at the boiling point; of water the two agree.';
+  'The correlation in use lies above these figures of a handbook, by 0.3 % at 25 °C and 1.6 % at the boiling point; of water the two agree. The handbook takes them from a compilation of measurements (recalled), while the correlation is one curve up to the critical point: the lower figures are the likelier, and the heat told here is on the high side.';
 const OXIDE_COLUMN =
   'The two columns do not keep their ratio of 1.2900 in this row: one of them is off by up to a fifth of one per cent, a slip of reckoning or of print, and the gravity does not tell which.';
 
@@ -53,9 +53,10 @@ const OXIDE_COLUMN =
  */
 export const knownDisagreements: Readonly<Record<string, string>> = {
   // Coefficients of the calculated iodine value
-  'aocs-iodine-coefficient-free-acid-c18-1': METHOD_DIGITS,
-  'aocs-iodine-coefficient-free-acid-c20-1': METHOD_DIGITS,
-  'aocs-iodine-coefficient-free-acid-c22-1': METHOD_DIGITS,
+  'aocs-iodine-coefficient-free-acid-c18-1': CUT_MASSES,
+  'aocs-iodine-coefficient-free-acid-c20-1':
+    'Out of line with its own method: beside the 0.9976 of C16:1 it asks for a CH2 of at most 14.021 g/mol, which weighs 14.027. Reckoned as the others are it is 0.8174 or less, so that a slip is suspected; the coefficient of the triglyceride, 0.785, agrees.',
+  'aocs-iodine-coefficient-free-acid-c22-1': CUT_MASSES,
 
   // Measured values of the sample whose profile is printed
   'ryan1984-01-iodine-value': TWO_MEASUREMENTS,
@@ -137,7 +138,7 @@ export const knownDisagreements: Readonly<Record<string, string>> = {
 
   // Published ranges
   'babassu-oil-saponification-value-1':
-    'The likely profile, midway in wide ranges, comes out 0.6 below the lower limit of the same standard; its ranges reach well above that limit.',
+    'The likely profile, midway in wide ranges, is that of no oil that was analysed: it comes out 0.3 below the lower limit of the same standard, while the one babassu oil of the food tables gives 250.6, inside.',
   'sunflower-oil-mid-oleic-saponification-value-1':
     'The recalled range is one unit wide; the profile, without unsaponifiable matter, comes out 0.05 above it.',
   'mustardseed-oil-saponification-value-2':
@@ -152,7 +153,7 @@ export const knownDisagreements: Readonly<Record<string, string>> = {
 
   // Bounds over published profiles
   'babassu-oil-iodine-value-bounds':
-    'The upper end worked out apart is 0.1 too low: 20 % oleic and 6.6 % linoleic acid with the heaviest saturated acids that still fit give 28.34, summed by hand.',
+    'The upper end worked out apart is 0.1 too low: beside 20 % oleic and 6.6 % linoleic acid it takes the lightest saturated acids that fit, which give 28.25. With the heaviest, whose triglycerides hold less glyceryl, they give 28.34, summed by hand.',
 
   // Profiles of food tables
   'usda-04060-iodine-value':

@@ -248,6 +248,34 @@ export const soapYieldChecks: readonly CheckValue[] = [
     obtained: 'read',
   },
   {
+    id: 'exercise-glycerol-of-8-58-kg',
+    call: 'soapFromLye',
+    inputs: {
+      fats: [
+        {
+          fat: {
+            certificate: {
+              name: 'fat',
+              kind: 'triglyceride',
+              saponificationValue: { gNaohPerG: '0.13986013986013986014' },
+            },
+          },
+          mass: { kg: '8.58' },
+        },
+      ],
+      lye: [{ alkali: 'naoh', mass: { kg: '2' }, solid: { hydroxide: { percent: '100' } } }],
+    },
+    result: 'products.glycerol.likely',
+    printed: '0.92',
+    expected: '0.92',
+    unit: 'kg',
+    tolerance: '0.006010',
+    why: '0.005 half a last digit + 0.001010 whole-number molar masses in the balance',
+    source: 'school-exercise-vietnam',
+    where: 'Chemistry for grade 9, p. 147, exercise 4: glycerol, as given with 8.58 kg of fat and 1.2 kg of NaOH',
+    obtained: 'read',
+  },
+  {
     id: 'exercise-soap-of-8-58-kg-with-free-acid',
     call: 'soapFromLye',
     inputs: {
@@ -333,6 +361,34 @@ export const soapYieldChecks: readonly CheckValue[] = [
     why: '0.05 half a last digit + 0.035318 whole-number molar masses in the balance',
     source: 'school-exercise-vietnam',
     where: 'soap from 89 g of fat and 42 g of NaOH; no fat takes so much, the sum alone is right',
+    obtained: 'read',
+  },
+  {
+    id: 'exercise-glycerol-of-89-g',
+    call: 'soapFromLye',
+    inputs: {
+      fats: [
+        {
+          fat: {
+            certificate: {
+              name: 'fat of 661 mg KOH/g',
+              kind: 'triglyceride',
+              saponificationValue: { gNaohPerG: '0.47191011235955056180' },
+            },
+          },
+          mass: { g: '89' },
+        },
+      ],
+      lye: [{ alkali: 'naoh', mass: { g: '60' }, solid: { hydroxide: { percent: '100' } } }],
+    },
+    result: 'products.glycerol.likely',
+    printed: '32.2',
+    expected: '32.2',
+    unit: 'g',
+    tolerance: '0.085318',
+    why: '0.05 half a last digit + 0.035318 whole-number molar masses in the balance',
+    source: 'school-exercise-vietnam',
+    where: 'glycerol from 89 g of fat and 42 g of NaOH; no fat takes so much, the sum alone is right',
     obtained: 'read',
   },
   {
