@@ -27,17 +27,16 @@ import { superfatFinding } from './checks/superfat.js';
 import { temperatureFindings } from './checks/temperatures.js';
 import { totalFinding } from './checks/total.js';
 import { partFindings } from './checks/partShares.js';
-import type { PartValues } from './checks/partValues.js';
+import type { PartPoints } from './checks/partValues.js';
 import type { Finding } from './finding.js';
 import type { Pot } from './pot.js';
-import type { Points } from './slips/diagnosis.js';
 import type { Slip } from './slips/slip.js';
 
 /** Everything that is compared, in the order of the work. */
 export function judged(
   pot: Pot,
   parts: RecipeParts,
-  points: Points<PartValues> | undefined,
+  points: PartPoints | undefined,
   limit: AlkaliContent,
 ): readonly Finding[] {
   const { claimed, target } = parts;

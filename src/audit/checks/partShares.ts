@@ -6,13 +6,13 @@ import { CLAIMED_PARTS } from '../../recipe/partSchemas.js';
 import { asNumber, inUnit, type Shown } from '../figures.js';
 import type { Finding, FindingCode } from '../finding.js';
 import { printedQuantity, printedRatio, type Printed } from '../printed.js';
-import type { Points } from '../slips/diagnosis.js';
+import { spanAt } from '../slips/diagnosis.js';
 import { COMMON, USUAL, type Hypothesis } from '../slips/hypothesis.js';
 import { partSlips, type Part } from '../slips/partSlips.js';
-import type { Span } from '../span.js';
+import { meet, type Span } from '../span.js';
 import { contradiction } from './contradiction.js';
 import { percentOf, ratio } from './lyeValues.js';
-import type { PartValues } from './partValues.js';
+import type { PartPoints, PartValues } from './partValues.js';
 
 type Claims = Pick<RecipeClaims, 'shares' | 'clearingAgentsPerSoap' | 'waterPerSoap'>;
 type Reading = (values: PartValues) => Decimal | undefined;
@@ -23,7 +23,7 @@ export const arePartsClaimed = ({ shares, clearingAgentsPerSoap, waterPerSoap }:
 
 /** Whether the printed shares of soap, water and what clears are those of the pot, and their parts to one of soap. */
 export function partFindings(
-  points: Points<PartValues>,
+  points: PartPoints,
   { shares = {}, clearingAgentsPerSoap, waterPerSoap }: Claims,
 ): readonly Finding[] {
   return [
@@ -53,7 +53,7 @@ const shareIn = (
   part: Part,
 ): Estimate<{ readonly percent: Decimal }> => (part === 'glycerol' ? glycerol.share : shares[part]);
 
-function shareFinding(points: Points<PartValues>, part: Part, printed: Printed): Finding | undefined {
+function shareFinding(points: PartPoints, part: Part, printed: Printed): Finding | undefined {
   const gramsOf = (values: PartValues): Decimal => {
     const { composition, ratios, end } = values;
     return shareIn(composition, ratios, part)
@@ -99,7 +99,7 @@ function shareFinding(points: Points<PartValues>, part: Part, printed: Printed):
 }
 
 function perSoapFinding(
-  points: Points<PartValues>,
+  points: PartPoints,
   part: 'clearingAgents' | 'water',
   claim: Numeric | undefined,
 ): readonly Finding[] {
@@ -178,13 +178,20 @@ interface Compared {
   readonly path: string;
   readonly what: string;
   readonly printed: Printed;
-  readonly points: Points<PartValues>;
+  readonly points: PartPoints;
   readonly readings: readonly Reading[];
   readonly hypotheses: () => readonly Hypothesis<PartValues>[];
   readonly shown: (span: Span) => Shown;
 }
 
 function found(compared: Compared): Finding | undefined {
-  const { basis } = compared.points.likely.composition;
+  const { points, readings, printed } = compared;
+  // what the pot as weighed gives need not be looked for elsewhere
+  const isMet = readings.some((reading) => {
+    const span = spanAt(points.asWeighed, reading);
+    return span !== undefined && meet(span, printed);
+  });
+  if (isMet) return undefined;
+  const { basis } = points.likely.composition;
   return contradiction({ ...compared, from: 'the rest of the recipe', basis: frozen(basis) });
 }

@@ -49,19 +49,33 @@ export interface SizedAddition {
 /** More additions by volume than this are not taken at all ends of what they may weigh. */
 const MOST_BY_VOLUME = 3;
 
+/** The points of a pot as weighed, over its lots and assays, which most figures meet; and all, worked out when first asked for. */
+export interface PartPoints extends Points<PartValues> {
+  readonly asWeighed: Points<PartValues>;
+}
+
 /** What a pot is made of over its lots, assays, volumes and last digits; undefined where it cannot be worked out. */
-export function partPoints(pot: Pot): Points<PartValues> | undefined {
+export function partPoints(pot: Pot): PartPoints | undefined {
   const byVolume = pot.additions.flatMap(({ isByVolume }, at) => (isByVolume ? [at] : []));
   if (!pot.hasAllMasses || pot.balance === undefined || byVolume.length > MOST_BY_VOLUME) return undefined;
   return unlessRefused(() => {
-    const likely = valuesAt(pot, 'value', () => 'value');
-    const density = once(() => densityOf(likely.composition));
-    const places = combinations(byVolume.length).flatMap((sizes) =>
-      (['low', 'high'] as const).map((lye) => valuesAt(pot, lye, (at) => sizes[byVolume.indexOf(at)] ?? 'value')),
-    );
+    const weighed = valuesAt(pot, 'value', () => 'value');
+    const density = once(() => densityOf(weighed.composition));
+    const likely = { ...weighed, density, end: 'likely' as const };
+    const atEnds = (place: Place): readonly PartValues[] =>
+      (['low', 'high'] as const).map((end) => ({ ...place, density, end }));
+    const asWeighed = { corners: atEnds(weighed), likely };
+    const others = (): readonly Place[] =>
+      combinations(byVolume.length).flatMap((sizes) =>
+        (['low', 'high'] as const).map((lye) => valuesAt(pot, lye, (at) => sizes[byVolume.indexOf(at)] ?? 'value')),
+      );
+    const corners = once(() => [...asWeighed.corners, ...(unlessRefused(others) ?? []).flatMap(atEnds)]);
     return {
-      corners: places.flatMap((place) => (['low', 'high'] as const).map((end) => ({ ...place, density, end }))),
-      likely: { ...likely, density, end: 'likely' as const },
+      asWeighed,
+      likely,
+      get corners() {
+        return corners();
+      },
     };
   });
 }
@@ -88,7 +102,10 @@ function combinations(count: number): readonly (readonly Size[])[] {
   ]);
 }
 
-function valuesAt(pot: Pot, lyeSize: Size, sizeOf: (at: number) => Size): Omit<PartValues, 'end' | 'density'> {
+/** What a pot is made of at one place of its masses. */
+type Place = Omit<PartValues, 'end' | 'density'>;
+
+function valuesAt(pot: Pot, lyeSize: Size, sizeOf: (at: number) => Size): Place {
   const { fats, lye, water, additions, fatGrams } = pot;
   const sized = additions.map((addition, at): SizedAddition => {
     const grams = addition.grams[sizeOf(at)];
