@@ -11,6 +11,8 @@ import { textsOf, trials } from './trials.js';
  * - 2-propanol stayed in the pot when spirit left: the guide was silent. Library: it is spirit, and goes in proportion.
  * - Water midway between two steps went up: the guide was silent. Library: to the even step.
  * - A step of the scale greater than the mass of an alkali gave a plan without it: the guide was silent. Library: refused.
+ * - A step by which the water of a solid alkali is none gave a plan without it (one recipe in 100 000, seed 1): the guide was
+ *   silent. Library: refused.
  * - Extent without any esters was nought: the guide's formula said nothing of it, and had no lower end either. Library: 1
  *   once the acid is met.
  * - A limit of free caustic was passed by 0.000003 % of the batch (one recipe in 6000, seed 1): ours. Water rounded down

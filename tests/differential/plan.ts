@@ -69,7 +69,7 @@ function toNearest(mass: Fraction, step: Fraction): Fraction {
   return (isUp ? steps.floor().add(1) : steps.floor()).mul(step);
 }
 
-/** Undefined where the step of the scale is more than there is to weigh of an alkali. */
+/** Undefined where the step of the scale is more than there is to weigh of an alkali, or leaves a solid one without water. */
 export function planOf(lots: readonly Lot[], plan: DrawnPlan): Plan | undefined {
   const { naoh, koh } = plan.sources;
   const kohShare = koh === undefined ? ZERO : naoh === undefined ? ONE : percent(plan.kohShare);
@@ -85,10 +85,12 @@ export function planOf(lots: readonly Lot[], plan: DrawnPlan): Plan | undefined 
   const exact = lyeOf(weighed, hydroxide);
   if (plan.scaleStep === undefined) return weighing(exact, waterTo(exact, massOf(lots), plan.dilution), lots, plan);
   const step = of(plan.scaleStep);
+  const isSolid = weighed.some(({ alkali }) => plan.sources[alkali]?.form !== 'solution');
   let lye = exact.map((charge) => ({ ...charge, mass: charge.mass.div(step).floor().mul(step) }));
   for (;;) {
     if (lye.some(({ mass }) => mass.lte(0))) return undefined;
     const water = toNearest(waterTo(lye, massOf(lots), plan.dilution), step);
+    if (isSolid && water.equals(0)) return undefined;
     const found = weighing(lye, water, lots, plan);
     // water rounded down may make the batch so much smaller that a limit is passed
     if ('superfat' in plan.target || found.freeCaustic.high.lte(of(plan.target.freeCaustic))) return found;
