@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { Session, type Profiler } from 'node:inspector/promises';
 import { createRequire } from 'node:module';
-import { dirname } from 'node:path';
+import { dirname, join } from 'node:path';
 import { Script } from 'node:vm';
 
 /** Shares of the time of a call, in percent. */
@@ -73,7 +73,9 @@ export function importProfile(): ImportProfile {
   const require = createRequire(import.meta.url);
   const main = require.resolve('laurate');
   let [bytes, compiled, evaluated] = [0, 0, 0];
+  const loaded = new Map<string, unknown>();
   const load = (path: string): unknown => {
+    if (loaded.has(path)) return loaded.get(path);
     const text = readFileSync(path, 'utf8');
     const start = performance.now();
     const script = new Script(`(function (require, exports) {${text}\n})`, { filename: path });
@@ -81,12 +83,13 @@ export function importProfile(): ImportProfile {
     bytes += text.length;
     const run = script.runInThisContext() as (ask: (id: string) => unknown, exports: object) => void;
     const exports = {};
+    loaded.set(path, exports);
     // what a file asks for is read while it runs, and is not counted twice
     let asked = 0;
     const before = performance.now();
     run((id) => {
       const from = performance.now();
-      const found: unknown = id.startsWith('.') ? load(`${dirname(path)}/${id}`) : require(id);
+      const found: unknown = id.startsWith('.') ? load(join(dirname(path), id)) : require(id);
       asked += performance.now() - from;
       return found;
     }, exports);
