@@ -87,6 +87,12 @@ describe('an assay that is not stated', () => {
   });
 
   it('of KOH is 82 to 100 %', () => {
+    const saying = (alkali: string): string =>
+      findingIn(audited(drumWith(0, { lye: [{ alkali, mass: { g: '170' } }] })), 'assay-missing').explanation;
+    expect([saying('naoh'), saying('koh')]).toEqual([
+      expect.stringContaining('95 to 100.5 %'),
+      expect.stringContaining('82 to 100 %'),
+    ]);
     const { implied } = audited(drumWith(0, { lye: [{ alkali: 'koh', mass: { g: '250' } }] }));
     expect(implied?.superfat.low.percent.toFixed(6)).toBe('0.000000'); // 250 of 250
     expect(implied?.superfat.high.percent.toFixed(6)).toBe('21.153846'); // 205 of 260
@@ -313,6 +319,14 @@ describe('what cannot be read', () => {
     const none = (more: object) => audited(drumWith(170, more)).findings.map(({ code, path }) => `${code} ${path}`);
     expect(none({ lye: [{ alkali: 'x' }] })).toEqual(['unreadable lye[0].alkali']);
     expect(none({ fats: [{ fat: 5 }] })).toEqual(['unreadable fats[0].fat']);
+    const unknown = { fat: 'moon butter', mass: { g: '100' } };
+    expect(none({ fats: [unknown] })).toEqual(['unreadable fats[0].fat']);
+    // and a value beside it is looked into all the same
+    const lot = { fat: 'Lot', mass: { g: '100' }, claimed: { saponificationValue: { mgKohPerG: '25.0' } } };
+    expect(none({ fats: [lot, unknown] })).toEqual([
+      'saponification-value-contradicted fats[0].claimed.saponificationValue',
+      'unreadable fats[1].fat',
+    ]);
   });
 
   it('characters that steer a screen are not passed on', () => {

@@ -36,7 +36,7 @@ export const drumWith = (g: string | number, more: object = {}): object => ({
 export function audited(recipe: unknown, options: object = {}): AuditRecipeResult {
   const result = auditRecipe(recipe, { fats, ...options });
   const said = result.findings.flatMap(({ code, severity, path, explanation, slips }) => [
-    code, severity, path, explanation, ...slips.flatMap((slip) => [slip.code, slip.how, slip.explanation, slip.tell, ...Object.values(slip.words)]),
+    code, severity, path, explanation, ...slips.flatMap((slip) => [slip.code, slip.how, ...('path' in slip ? [slip.path] : []), slip.explanation, slip.tell, ...Object.values(slip.words)]),
   ]); // prettier-ignore
   // a word or figure that is not there would stand in a text by such a name
   const isWhole = said.every((one: unknown) => typeof one === 'string' && !/^$|undefined|NaN|Infinity|\[object/.test(one));

@@ -335,6 +335,7 @@ describe('of anything else', () => {
     const parts = ['5', '98'].map((percent) => pot({ water: { g: '24000000' }, claimed: { shares: { soap: { percent } } } }));
     const read = [
       pot({ additions: [spirit] }), pot({ temperatures: [warm] }), pot(thin), rows(60), ...parts,
+      pot({ lye: [lye('8700000')], claimed: { superfat: { percent: '33' } } }), pot({ additions: [{ name: 'vinegar', mass: { g: '5' } }] }),
       pot({ water: { g: '11500000' }, claimed: { waterPerAlkali: '0' } }), // of 0.96: nought and a digit more
     ];
     expect(read.map(clear)).toEqual(audits(read));
@@ -344,6 +345,7 @@ describe('of anything else', () => {
     const solvent = (more: object): object => pot({ additions: [{ solvent: 'glycerol', mass: { g: '5' }, ...more }] });
     const heat = (temperature: unknown): object => pot({ temperatures: [{ ...warm, temperature }] });
     const left = [
+      pot({ claimed: [] }), pot({ claimed: 5 }), pot({ claimed: null }), pot({ lye: [lye('13000000', { hydroxide: { percent: '90' } })] }), solvent({ assay: { percent: '150' } }),
       solvent({ assay: { percentByVolume: '90' } }), solvent({ assay: {} }), solvent({ assay: { percent: 'x' } }), solvent({ solvent: 'sorbitol', mass: undefined, volume: { mL: '5' } }),
       pot({ temperatures: [{ ...warm, stage: 'resting' }] }), pot({ temperatures: [60] }), pot({ additions: [5] }), pot({ fats: [5] }), rows(61),
       pot({ lye: [{ alkali: 'naoh', mass: { g: '15000000' }, solution: { hydroxide: { percent: '80' } } }] }), // no solution any more

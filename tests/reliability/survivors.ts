@@ -416,6 +416,40 @@ export const reasons: readonly Reason[] = [
     why: 'Never reached: each figure that could be divided by nought says so itself. Were one forgotten, no NaN must come of it.',
   },
   {
+    file: /audit\/(?:pot|checks\/(?:partValues|superfat|ph))\.ts$/,
+    was: /^fat === undefined$|^most === undefined(?: \|\| least === undefined)?$|^least === undefined$/,
+    becomes: /^false$|&&/,
+    why: 'Never reached: the check is asked only where fats, lye and what it goes by are known. The compiler asks for it.',
+  },
+  {
+    file: /audit\/checks\/temperatures\.ts$/,
+    was: /^(?:hot|cold)\?\.verdict$/,
+    why: 'Never reached: of one reading there is one stage. The compiler asks for it.',
+  },
+  {
+    file: /audit\/checks\/chargeDiagnosis\.ts$|audit\/slips\/partSlips\.ts$/,
+    was: /^\[\]$/,
+    becomes: /Stryker was here/,
+    why: 'Equivalent: no slip has such a code, and no solvent such a name.',
+  },
+  {
+    file: /audit\/checks\/partShares\.ts$/,
+    was: /^isMet$/,
+    becomes: /^false$/,
+    why: 'Equivalent: it only saves working out the other places of the pot.',
+  },
+  {
+    file: /audit\/checks\/spreadOfLots\.ts$/,
+    was: /^\(\): readonly never\[\] => \[\]$/,
+    why: 'Equivalent: of these findings it is asked only whether they are there.',
+  },
+  {
+    file: /audit\/clear\/clearVerdict\.ts$/,
+    was: /^printed\.low > 0$/,
+    becomes: />=/,
+    why: 'Equivalent: the lower end of what is printed is above nothing, or below it where nothing is printed.',
+  },
+  {
     file: /audit\/checks\/ph\.ts$/,
     was: /^(?:low|high)\.band\?\.(?:low|high)$/,
     why: 'Never reached: the readings are of solutions of known strength, which have a band. The compiler asks for it.',

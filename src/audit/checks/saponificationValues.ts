@@ -8,11 +8,9 @@ import { printedQuantity, type Printed } from '../printed.js';
 import { legible } from '../legible.js';
 import { inEachRow, LAST, MOST_ROWS, RARE, USUAL, type Hypothesis } from '../slips/hypothesis.js';
 import { slipsOfThePen } from '../slips/slipsOfThePen.js';
-import { commonFats, isCommonFat, neighboursOf, valueSlips } from '../slips/valueSlips.js';
+import { commonFats, idOf, isCommonFat, neighboursOf, valueSlips } from '../slips/valueSlips.js';
 import { meet } from '../span.js';
 import { contradiction } from './contradiction.js';
-
-const idOf = (fat: Fat): string | undefined => (fat.kind === 'blend' ? undefined : fat.id);
 
 /** Which lot of a fat: the leanest, the likely, the richest. */
 type Lot = keyof Estimate<unknown>;
@@ -78,7 +76,7 @@ function valuesOfOthers(row: PotFat, fat: Fat, fats: readonly PotFat[], printed:
     figure: (lot) => valueOf(other, lot),
   });
   const others = fats.flatMap((other) => (other === row || other.fat === undefined ? [] : [other.fat]));
-  const neighbours = fat.kind === 'blend' ? [] : neighboursOf(fat);
+  const neighbours = neighboursOf(fat);
   const common = nearestCommon(printed, new Set([fat, ...others, ...neighbours].map(idOf)));
   const isOfCommon = [...common, ...neighbours.filter(isCommonFat)].some((other) => meet(printed, endsOf(other)));
   return [

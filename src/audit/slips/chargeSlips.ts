@@ -132,7 +132,7 @@ function slipsOfRows(fats: readonly PotFat[]): readonly Charge[] {
     })),
   );
   const neighbours = inEachRow(fats, USUAL, (row, weight, at): readonly Charge[] =>
-    row.fat === undefined || row.fat.kind === 'blend'
+    row.fat === undefined
       ? []
       : neighboursOf(row.fat).map((neighbour) =>
           valueOfAnother('neighbouring-fat-value', row, neighbour, weight / 2, at),

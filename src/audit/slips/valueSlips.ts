@@ -54,8 +54,12 @@ export const isCommonFat = ({ id }: SingleFat): boolean => COMMON_FATS.some((one
 
 export const commonFats = (): readonly SingleFat[] => COMMON_FATS.map((id) => fat(id));
 
+/** What a fat is listed under; a blend is in no list. */
+export const idOf = (of: Fat): string | undefined => (of.kind === 'blend' ? undefined : of.id);
+
 /** The published fats that stand next to a fat in a list by name, where a slip of the eye finds them. */
-export function neighboursOf({ id }: SingleFat): readonly SingleFat[] {
+export function neighboursOf(of: Fat): readonly SingleFat[] {
+  const id = idOf(of);
   const at = byName().findIndex((listing) => listing === id);
   if (at < 0) return [];
   return [byName()[at - 1], byName()[at + 1]].flatMap((neighbour) => (neighbour === undefined ? [] : [fat(neighbour)]));
