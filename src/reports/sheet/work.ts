@@ -106,7 +106,7 @@ function portionsText({ write }: Sheet, { portions }: NonNullable<Sheet['batch']
 }
 
 function testStep(): SheetStep {
-  const holds = orderOfWork().find(({ id }) => id === 'finish-saponification')?.holds ?? [];
+  const holds = orderOfWork().flatMap((step) => (step.id === 'finish-saponification' ? step.holds : []));
   const minutes = holds.flatMap(({ low, high = low }) => [low.minutes, high.minutes]);
   const printed = `${Decimal.min(...minutes).toString()} minutes to ${Decimal.max(...minutes)
     .div(60)
