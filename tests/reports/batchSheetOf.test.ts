@@ -266,6 +266,25 @@ describe('the work', () => {
     expect(rowOf(page, 'Water')).toEqual(['Water', '200.0', '☐', '']);
   });
 
+  it.each([
+    ['50', '50', '50'],
+    ['49.25', '50', '49.25 to 50.00'],
+    ['49', '50.5', '49.0 to 50.5'],
+    ['49.125', '50.375', '49.12 to 50.38'], // two decimals at most, half to even
+  ])('names a lye by the digits of its label: %s to %s', (low, high, expected) => {
+    const lye = [
+      { alkali: 'naoh', solution: { hydroxide: { low: { percent: low }, high: { percent: high } } } },
+    ] as const;
+    const page = batchSheetOf(planBatch({ ...BASE, lye }, { fats: own }));
+    expect(rowOf(page, 'Sodium')[0]).toBe(`Sodium hydroxide as lye of ${expected} %`);
+  });
+
+  it('weighs out nothing of what there is nothing of', () => {
+    const additions = [...BASE.additions, { name: 'nothing', mass: { g: 0 } }];
+    const page = batchSheetOf(planBatch({ ...BASE, additions }, { fats: own }), { units: 'both' });
+    expect(rowOf(page, 'nothing')).toEqual(['nothing', '0.0', '0.00', '☐', '']);
+  });
+
   it('parts the lye as the plan does, or says only that it is to be parted', () => {
     const batch = harbour();
     const portions = batch.heat.portions?.portions ?? [];
