@@ -195,6 +195,30 @@ describe('a declaration, worked by hand', () => {
     expect(close(declared(clear, { as: 'charged' }))).toEqual([]);
   });
 
+  it('takes neighbours for close from less than a hundredth of the greater, and colourants only among themselves', () => {
+    const close = (additions: readonly object[], colourants: readonly string[] = []) =>
+      declared({ ...BASE, additions, water: { g: 90 } }, { as: 'charged', colourants })
+        .notes.filter(({ code }) => code === 'order-may-change')
+        .map(({ text }) => text.split(' are so close')[0]);
+    const named = (name: string, g: string) => ({ name, mass: { g } });
+    expect(close([named('a', '50'), named('b', '49.5')])).toEqual([]);
+    expect(close([named('a', '50'), named('b', '49.50001')])).toEqual(['a and b']);
+    expect(close([named('a', '49.50001'), named('b', '50')])).toEqual(['b and a']);
+    const three = [named('a', '50'), named('b', '49.9'), named('c', '49.8')];
+    expect(close(three)).toEqual(['a and b', 'b and c']);
+    expect(close(three, ['b'])).toEqual(['a and c']);
+    expect(close(three, ['a', 'b'])).toEqual(['a and b']);
+  });
+
+  it('tells of things of one name how the first was named, and each by what it came from', () => {
+    const name = 'Elaeis Guineensis (Palm) Oil';
+    const fats = ['palm-stearin', 'palm-oil', 'palm-oil'].map((id) => ({ fat: id, mass: { g: 300 } }));
+    const first = (order: typeof fats) =>
+      declared({ ...BASE, fats: order }, { as: 'charged', names: { 'palm-oil': { name } } }).entries[0];
+    expect(first(fats)).toMatchObject({ name, obtained: 'memory', from: ['Palm stearin', 'Palm oil'] });
+    expect(first([...fats].reverse())).toMatchObject({ name, obtained: 'caller', from: ['Palm oil', 'Palm stearin'] });
+  });
+
   it('says what triethanolamine and things with names of their own leave open', () => {
     const additions = [{ solvent: 'triethanolamine', mass: { g: 30 }, assay: { percent: 85 } }];
     const r = declared({ ...BASE, additions }, { as: 'charged' });
