@@ -387,4 +387,39 @@ export const reasons: readonly Reason[] = [
     was: /^default:/,
     why: 'Never reached: the ways to dilute are a closed list, of which all are named. The compiler asks for it.',
   },
+  {
+    file: /reports\/publishedRecordOf\.ts$/,
+    was: /^(?:profile|provenance) === undefined/,
+    becomes: /^false$|&&/,
+    why: 'Equivalent: the record says where a profile is from wherever the table has one, and nowhere else. The compiler asks for each.',
+  },
+  {
+    file: /reports\/solventRecordOf\.ts$/,
+    was: /^sources\.some\(\(one\) => evaluatedSources/,
+    becomes: /every/,
+    why: 'Equivalent with the table as it is: what was evaluated has one source.',
+  },
+  {
+    file: /reports\/charts\/placeChartOf\.ts$/,
+    was: /^(?:low|median|high) === undefined/,
+    becomes: /^false$|&&/,
+    why: 'Equivalent: a list of so many has a first, a last and a middle, or none of them. The compiler asks for each.',
+  },
+  {
+    file: /reports\/charts\/stageLog\.ts$/,
+    was: /^reading\.time === undefined$|^only\?\.verdict$/,
+    becomes: /^false$|^only\.verdict$/,
+    why: 'Equivalent: where every reading has a time, this one has; and one reading has one stage. The compiler asks for each.',
+  },
+  {
+    file: /reports\/declaration\/ingredientNames\.ts$/,
+    was: /^\[\]$/,
+    why: 'Never reached, because an addition has a name where it has no solvent; or equivalent, because only a second entry is taken of it.',
+  },
+  {
+    file: /reports\/declaration\/inOrder\.ts$/,
+    was: /^(?:share|lead) === undefined|^\[\]$/,
+    becomes: /^false$|&&|Stryker/,
+    why: 'Never reached: each entry has its share and its lead. The compiler asks for each.',
+  },
 ];

@@ -60,6 +60,37 @@ describe('an audit as Markdown', () => {
     expect(sound[4]).toBe('Superfat that the masses give: 4.61 to 8.28 %, likely 6.48 %.');
   });
 
+  it('has no line for what there is nothing of', () => {
+    const page = lines({
+      by: 'auditRecipe',
+      verdict: 'sound',
+      findings: [{ severity: 'note', path: 'fats[0]', explanation: 'Seen.', slips: [], basis: [] }],
+      limit: { percentNaoh: '0.05' },
+      notes: [],
+      cautions: [{ code: 'a', text: 'Mind.' }, { code: 'b', text: 'Mind.' }],
+      basis: [],
+      edition: '2026.1',
+    }); // prettier-ignore
+    expect(page).toEqual([
+      '# Audit of a recipe',
+      '',
+      '**Verdict: sound.** The figures fit each other. That is arithmetic, not a test of the soap.',
+      '',
+      'Superfat and free caustic cannot be told from what can be read.',
+      '',
+      '## Good to know',
+      '',
+      String.raw`- **fats\[0\]**: Seen.`,
+      '',
+      '## Cautions',
+      '',
+      '- Mind.',
+      '',
+      '**Sources:** Figures of edition 2026.1.',
+      '',
+    ]);
+  });
+
   it.each([audit, auditRecipe(full, { fats }), auditRecipe({ version: 2 })])('is the same after JSON: %#', (one) => {
     expect(lines(throughJson(one) as object)).toEqual(lines(one));
   });

@@ -28,6 +28,7 @@ import {
 import { describe, expect, it } from 'vitest';
 import schema from '../../node_modules/vega-lite/build/vega-lite-schema.json' with { type: 'json' };
 import { svgOf } from '../docs/svgOf.js';
+import { refusal } from '../laws/refusal.js';
 
 const coconut = fat('coconut-oil');
 const fats = [
@@ -669,6 +670,19 @@ describe('names and titles of somebody else', () => {
 });
 
 describe('refusals', () => {
+  it('name the options that there are', () => {
+    const said = (act: () => unknown) => refusal(act).message;
+    const other = { name: 'x' } as never;
+    for (const act of [
+      () => compositionChartOf(pot, other),
+      () => temperatureChartOf({ readings: log }, other),
+      () => placeChartOf(place, other),
+    ]) {
+      expect(said(act)).toBe("options.name: expected only the fields title, received the unknown field 'name'");
+    }
+    expect(said(() => lotVariationChartOf(plan, other))).toContain('only the fields title, limit, received');
+  });
+
   it.each([
     [() => compositionChartOf(plan as never), 'bad-shape', 'composition.by'],
     [() => compositionChartOf(undefined as never), 'missing', 'composition'],

@@ -401,4 +401,6 @@ it('knows a salt by the name it was added under', () => {
   const mass = { g: new Exact(5) };
   expect(ownName({ salt: 'sodium chloride', mass })).toBe('sodium chloride');
   expect(ownName({ name: 'scent', mass })).toBe('scent');
+  const assay = { low: { percent: mass.g }, likely: { percent: mass.g }, high: { percent: mass.g } };
+  expect(ownName({ solvent: 'glycerol', mass, assay })).toBeUndefined();
 });
