@@ -126,6 +126,18 @@ describe('the work', () => {
     expect(stepOf(page, 'Hold and test')).toContain('Test before it is added.');
   });
 
+  it('has no step for what there is nothing of, and numbers those that there are', () => {
+    const titles = (additions: readonly object[]) =>
+      section(batchSheetOf(planBatch({ ...BASE, additions } as unknown as RecipeToPlan, { fats: own })), 'Work').match(
+        /^\d+\. \*\*[^*]+/gm,
+      );
+    const before = ['1. **Lye.', '2. **Fats.', '3. **Lye into the fats.', '4. **Hold and test.'];
+    const [glycerol, , , colour] = BASE.additions;
+    expect(titles([])).toEqual([...before, '5. **Weigh the pot.', '6. **Pour.']);
+    expect(titles([glycerol])).toEqual([...before, '5. **Clear.', '6. **Weigh the pot.', '7. **Pour.']);
+    expect(titles([colour])).toEqual([...before, '5. **What else goes in.', '6. **Weigh the pot.', '7. **Pour.']);
+  });
+
   it('keeps to the order of the steps of work, whatever the order of the recipe', () => {
     const as = (solvent: string) => ({ solvent, mass: { g: 90 }, assay: { percent: 99 } });
     const additions = ['sorbitol', 'peg-400', 'propylene-glycol', 'glycerol'].map(as);
