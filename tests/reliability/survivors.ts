@@ -422,4 +422,10 @@ export const reasons: readonly Reason[] = [
     becomes: /^false$|&&|Stryker/,
     why: 'Never reached: each entry has its share and its lead. The compiler asks for each.',
   },
+  {
+    file: /reports\/sheet\/work\.ts$/,
+    was: /^other\.decimalPlaces\(\) > one\.decimalPlaces\(\)$/,
+    becomes: />=/,
+    why: 'Equivalent: of two portions that are as fine either serves.',
+  },
 ];

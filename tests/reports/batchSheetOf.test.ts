@@ -312,6 +312,29 @@ describe('the work', () => {
     );
   });
 
+  it.each([
+    ['1', '5', '40 to 41'],
+    ['0.5', '5', '40.5 to 41.0'],
+    ['0.5', '5.1', '41.5 to 42.0'],
+    ['0.1', '5', '40.9 to 41.0'],
+    ['2', '5', '40 to 42'],
+  ])('writes portions as the scale of %s g shows them, in %s kg', (g, kg, expected) => {
+    const start = { pot: { celsius: 55 }, lye: { celsius: 25 } };
+    const batch = planBatch(HARBOUR, { scaleTo: { batchMass: { kg } }, scaleStep: { g }, start });
+    const masses = batch.heat.portions?.portions.map(({ mass }) => mass.g.toNumber()) ?? [];
+    expect(expected.split(' to ').map(Number)).toEqual([Math.min(...masses), Math.max(...masses)]);
+    expect(stepOf(batchSheetOf(batch), 'Lye into the fats')).toContain(` portions of ${expected} g, stirred`);
+  });
+
+  it('says there nothing of what is assumed of heat, which stands at the end', () => {
+    const batch = planBatch(BASE, { fats: own });
+    const [note] = batch.heat.notes;
+    expect(note?.code).toBe('start-temperatures-assumed');
+    const page = batchSheetOf(batch);
+    expect(stepOf(page, 'Lye into the fats')).toMatch(/falls again by itself[^.]*\. Stop if it cannot be stirred/);
+    expect(page.split(escaped(note?.text ?? ''))).toHaveLength(2);
+  });
+
   it('tells what the temperatures of the recipe mean', () => {
     const temperatures = [
       { stage: 'saponification', temperature: { celsius: 60 } },

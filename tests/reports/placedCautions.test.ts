@@ -36,6 +36,7 @@ const HERE: Readonly<Record<CautionPlace, readonly string[]>> = {
   test: ['amine-hides-alkali', 'free-caustic-possible', 'none-left-on-paper'],
   clear: ['spirit-catches-fire', 'sugar-in-hot-lye'],
   rest: ['acid-into-hot-soap', 'spirit-catches-fire'],
+  'weigh-pot': [],
   pour: ['hot-soap-scalds'],
   end: ['sums-not-a-certificate'],
 };
