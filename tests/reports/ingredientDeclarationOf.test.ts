@@ -277,6 +277,9 @@ describe('a declaration, worked by hand', () => {
       }
     }
     const here = { ...BASE, fats: [{ fat: blend, mass: { g: 900 } }] };
+    // told of twice: each name from where it is given
+    const names = { 'stearic-acid-50': { sodiumSoap: 'My Soap' }, 'stearic acid, type 50': own };
+    expect(declared(here, { as: 'formed', names }).text).toMatch(/^My Soap, .*My Acid/);
     expect(refusal(() => declared(here, { as: 'charged', names: { 'house blend': own } })).code).toBe('unknown-key');
   });
 
