@@ -4,7 +4,7 @@
  */
 
 /** Line ends, other control characters and marks that turn the reading round: a name is one line, read as it is written. */
-const INVISIBLE = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069\uFEFF]+/gu;
+const INVISIBLE = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069\uFEFF]/gu;
 /** What Markdown could take for markup inside a line, `://` and `www.` among it: they become links by themselves. */
 const MARKUP = /[\\`*_~[\]{}#|$^]|:(?=\/\/)|(?<=www)\.|@/gi;
 const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;' };

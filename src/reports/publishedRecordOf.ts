@@ -7,9 +7,9 @@ import {
   type PublishedFatRecord,
 } from '../fats/data/publishedFatRecords.js';
 import { publishedFats, type PublishedFat } from '../fats/data/publishedFats.js';
-import { fats, publishedFat, readFat, type Fat, type PublishedFatId } from '../fats/index.js';
+import { publishedFat, readFat, type Fat, type PublishedFatId } from '../fats/index.js';
 import type { FattyAcid } from '../chemistry/index.js';
-import { Decimal, frozen, refuse } from '../numbers/index.js';
+import { Decimal, frozen } from '../numbers/index.js';
 import type { SourceId } from '../sources/index.js';
 
 /** One figure, or pair of limits, of a published fat, with where it is from. */
@@ -72,14 +72,14 @@ const UNITS = {
  * ```
  */
 export function publishedRecordOf(of: string | Fat): PublishedRecord {
-  const { id } = publishedFat('fat', typeof of === 'object' ? readFat(of).id : of);
-  const [listing] = fats.filter((one) => one.id === id);
-  if (listing === undefined) return refuse('unknown-fat', 'fat', 'a published fat', id);
-  const record = publishedFatRecords[listing.id];
-  const figures = publishedFats()[listing.id];
+  const published = publishedFat('fat', typeof of === 'object' ? readFat(of).id : of);
+  // a published fat goes by an id of the table
+  const id = published.id as PublishedFatId;
+  const record = publishedFatRecords[id];
+  const figures = publishedFats()[id];
   return frozen({
-    id: listing.id,
-    name: listing.name,
+    id,
+    name: published.name,
     origin: record.origin,
     cells: frozen([
       ...profileCells(figures, record),

@@ -1,5 +1,5 @@
 import { evaluatedSources, inciNamesFrom, recalledSources, solventNotes } from '../composition/data/solventRecords.js';
-import { solventData } from '../composition/data/solvents.js';
+import { solventData, type DensityData } from '../composition/data/solvents.js';
 import { solvent, type SolventId } from '../composition/index.js';
 import type { Obtained } from '../fats/data/publishedFatRecords.js';
 import { Decimal, frozen } from '../numbers/index.js';
@@ -52,20 +52,13 @@ export function solventRecordOf(id: SolventId): SolventRecord {
   const known = solvent(id);
   const { density, boilingPoint, flashPoint, grades } = solventData()[known.id];
   const [celsius, gPerML, source] = density.measured;
-  const [temperatures, densities, correlation] = density.byTemperature ?? ['', '', source];
-  const shape = temperatures.split(' ').filter((one) => one !== '');
   return frozen({
     id: known.id,
     name: known.name,
     inciName: frozen({ name: known.inciName, ...inciNamesFrom }),
     cells: frozen([
       cell('density', gPerML, gPerML, 'g/mL', [source], `${celsius} °C`),
-      ...shape.flatMap((one, at) =>
-        densities
-          .split(' ')
-          .slice(at, at + 1)
-          .map((figure) => cell('densityByTemperature', figure, figure, 'g/mL', [correlation], `${one} °C`)),
-      ),
+      ...byTemperatureCells(density),
       ...(boilingPoint === undefined
         ? []
         : [cell('boilingPoint', boilingPoint[0], boilingPoint[0], '°C', [boilingPoint[1]])]),
@@ -74,6 +67,18 @@ export function solventRecordOf(id: SolventId): SolventRecord {
     ]),
     notes: frozen([...solventNotes[known.id]]),
   });
+}
+
+function byTemperatureCells({ byTemperature }: DensityData): readonly SolventCell[] {
+  if (byTemperature === undefined) return [];
+  const [temperatures, densities, correlation] = byTemperature;
+  const figures = densities.split(' ');
+  return temperatures.split(' ').flatMap((celsius, at) =>
+    // the figure of this temperature
+    figures
+      .slice(at, at + 1)
+      .map((figure) => cell('densityByTemperature', figure, figure, 'g/mL', [correlation], `${celsius} °C`)),
+  );
 }
 
 /** A figure is as good as the weakest of its sources. */

@@ -24,7 +24,7 @@ export const branchReasons: readonly BranchReason[] = [
   { file: /^reports\/sheet\/weighOut/, code: /names\[at\] \?\? ''/, why: SAME_LENGTH },
   { file: /^audit\/slips\/unitSlips/, code: /\?\? \[\]|\?\? ONE/, why: CLOSED_LIST },
   { file: /^audit\/(?:slips\/words|figures|fewOfEachCode)/, code: /\?\?/, why: CLOSED_LIST },
-  { file: /^reports\/(?:markdown|publishedRecordOf|sheet\/work|sheet\/itemNames)/, code: /\?\?/, why: CLOSED_LIST },
+  { file: /^reports\/(?:markdown|publishedRecordOf|sheet\/itemNames)/, code: /\?\?/, why: CLOSED_LIST },
   { file: /^checkValues\/data\//, code: /\?\?|=== undefined/, why: OF_A_TABLE },
   { file: /^chemistry\/(?:fattyAcid|formulaMass)/, code: /\?\?/, why: 'Never reached: there is always one sum, that of the outermost bracket, and every name of the closed list matches. The compiler asks for it.' },
   { file: /^audit\/clear\//, code: /undefined|Number\.NaN|99\.9|\?\? \[\]|low < 0|kept\.size/, why: FOR_THE_AUDIT },
@@ -42,7 +42,7 @@ export const branchReasons: readonly BranchReason[] = [
   { file: /^lye\/lyeHeats/, code: /\?\? coldest/, why: 'Never reached: there is at least one row. The compiler asks for it.' },
   { file: /^lye\/dissolvesTo/, code: /length === 0/, why: 'Never reached by the public functions, which ask of a lye with at least one alkali.' },
   { file: /^(?:numbers\/readNumber|quantities\/unit)/, code: /\?\? (?:0|'')/, why: CLOSED_LIST },
-  { file: /^reports\/(?:charts\/stageLog|declaration\/(?:inOrder|ingredientNames)|sheet\/clearSteps)/, code: /\?\?|=== undefined|: -1/, why: CLOSED_LIST },
+  { file: /^reports\/(?:charts\/stageLog|declaration\/(?:inOrder|ingredientNames))/, code: /\?\?|=== undefined/, why: CLOSED_LIST },
   { file: /^fats\/fat\.ts/, code: /row\.acidValue|exact === undefined/, why: OF_A_TABLE },
   { file: /^batch\/scaleFactor/, code: /\?\?/, why: 'Never reached: asked for only where moulds, or a step of the scale, are given. The compiler asks for it.' },
 ]; // prettier-ignore

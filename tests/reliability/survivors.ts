@@ -465,4 +465,45 @@ export const reasons: readonly Reason[] = [
     becomes: /Stryker was here/,
     why: 'Never reached: the key is one of a closed list, and each has its entry; or the check is asked only where all is known. The compiler asks for it.',
   },
+  {
+    file: /reports\/publishedRecordOf\.ts$/,
+    was: /^(?:profile|provenance) === undefined/,
+    becomes: /^false$|&&/,
+    why: 'Equivalent: the record says where a profile is from wherever the table has one, and nowhere else. The compiler asks for each.',
+  },
+  {
+    file: /reports\/solventRecordOf\.ts$/,
+    was: /^sources\.some\(\(one\) => evaluatedSources/,
+    becomes: /every/,
+    why: 'Equivalent with the table as it is: what was evaluated has one source.',
+  },
+  {
+    file: /reports\/charts\/placeChartOf\.ts$/,
+    was: /^(?:low|median|high) === undefined/,
+    becomes: /^false$|&&/,
+    why: 'Equivalent: a list of so many has a first, a last and a middle, or none of them. The compiler asks for each.',
+  },
+  {
+    file: /reports\/charts\/stageLog\.ts$/,
+    was: /^reading\.time === undefined$|^only\?\.verdict$/,
+    becomes: /^false$|^only\.verdict$/,
+    why: 'Equivalent: where every reading has a time, this one has; and one reading has one stage. The compiler asks for each.',
+  },
+  {
+    file: /reports\/declaration\/ingredientNames\.ts$/,
+    was: /^\[\]$/,
+    why: 'Never reached, because an addition has a name where it has no solvent; or equivalent, because only a second entry is taken of it.',
+  },
+  {
+    file: /reports\/declaration\/inOrder\.ts$/,
+    was: /^(?:share|lead) === undefined|^\[\]$/,
+    becomes: /^false$|&&|Stryker/,
+    why: 'Never reached: each entry has its share and its lead. The compiler asks for each.',
+  },
+  {
+    file: /reports\/sheet\/work\.ts$/,
+    was: /^other\.decimalPlaces\(\) > one\.decimalPlaces\(\)$/,
+    becomes: />=/,
+    why: 'Equivalent: of two portions that are as fine either serves.',
+  },
 ];

@@ -60,6 +60,37 @@ describe('an audit as Markdown', () => {
     expect(sound[4]).toBe('Superfat that the masses give: 4.61 to 8.28 %, likely 6.48 %.');
   });
 
+  it('has no line for what there is nothing of', () => {
+    const page = lines({
+      by: 'auditRecipe',
+      verdict: 'sound',
+      findings: [{ severity: 'note', path: 'fats[0]', explanation: 'Seen.', slips: [], basis: [] }],
+      limit: { percentNaoh: '0.05' },
+      notes: [],
+      cautions: [{ code: 'a', text: 'Mind.' }, { code: 'b', text: 'Mind.' }],
+      basis: [],
+      edition: '2026.1',
+    }); // prettier-ignore
+    expect(page).toEqual([
+      '# Audit of a recipe',
+      '',
+      '**Verdict: sound.** The figures fit each other. That is arithmetic, not a test of the soap.',
+      '',
+      'Superfat and free caustic cannot be told from what can be read.',
+      '',
+      '## Good to know',
+      '',
+      String.raw`- **fats\[0\]**: Seen.`,
+      '',
+      '## Cautions',
+      '',
+      '- Mind.',
+      '',
+      '**Sources:** Figures of edition 2026.1.',
+      '',
+    ]);
+  });
+
   it.each([audit, auditRecipe(full, { fats }), auditRecipe({ version: 2 })])('is the same after JSON: %#', (one) => {
     expect(lines(throughJson(one) as object)).toEqual(lines(one));
   });
@@ -95,6 +126,33 @@ describe('an audit as Markdown', () => {
     const error = refusal(() => lines(value));
     expect([error.code, error.path]).toEqual([code, path]);
   }); // prettier-ignore
+
+  it('refuses every figure and word that it prints by its own path, wherever it stands', () => {
+    const printed = [
+      'by', 'verdict', 'edition', 'limit.percentNaoh', 'basis[0]', 'cautions[0].text', 'notes[0].text',
+      ...['severity', 'path', 'explanation', 'basis'].flatMap((key) => [`findings[0].${key}`, `findings[1].${key}`]),
+      'findings[0].basis[0]', 'findings[1].basis[0]',
+      ...['explanation', 'tell'].flatMap((key) => [`findings[0].slips[0].${key}`, `findings[0].slips[1].${key}`]),
+      ...['low', 'likely', 'high'].flatMap((end) => [
+        `implied.superfat.${end}.percent`, `implied.freeCausticAlkali.${end}.percentNaoh`,
+      ]),
+    ];
+    for (const path of printed) {
+      const copy = structuredClone(stored);
+      const keys = path.split(/[.[\]]+/).filter((key) => key !== '');
+      const last = keys.pop() ?? '';
+      const holder = keys.reduce((one, key) => one[key] as Record<string, unknown>, copy);
+      expect(holder, path).toHaveProperty(last);
+      holder[last] = false;
+      expect(refusal(() => lines(copy)).path).toBe(`audit.${path}`);
+    }
+  }); // prettier-ignore
+
+  it('is sound without what is implied, also where JSON has null', () => {
+    for (const implied of [undefined, null]) {
+      expect(lines({ ...stored, implied })[4]).toBe('Superfat and free caustic cannot be told from what can be read.');
+    }
+  });
 
   it('refuses other options, and has no working', () => {
     expect(refusal(() => lines(audit, { name: 'x' })).code).toBe('unknown-key');

@@ -126,6 +126,18 @@ describe('the work', () => {
     expect(stepOf(page, 'Hold and test')).toContain('Test before it is added.');
   });
 
+  it('has no step for what there is nothing of, and numbers those that there are', () => {
+    const titles = (additions: readonly object[]) =>
+      section(batchSheetOf(planBatch({ ...BASE, additions } as unknown as RecipeToPlan, { fats: own })), 'Work').match(
+        /^\d+\. \*\*[^*]+/gm,
+      );
+    const before = ['1. **Lye.', '2. **Fats.', '3. **Lye into the fats.', '4. **Hold and test.'];
+    const [glycerol, , , colour] = BASE.additions;
+    expect(titles([])).toEqual([...before, '5. **Weigh the pot.', '6. **Pour.']);
+    expect(titles([glycerol])).toEqual([...before, '5. **Clear.', '6. **Weigh the pot.', '7. **Pour.']);
+    expect(titles([colour])).toEqual([...before, '5. **What else goes in.', '6. **Weigh the pot.', '7. **Pour.']);
+  });
+
   it('keeps to the order of the steps of work, whatever the order of the recipe', () => {
     const as = (solvent: string) => ({ solvent, mass: { g: 90 }, assay: { percent: 99 } });
     const additions = ['sorbitol', 'peg-400', 'propylene-glycol', 'glycerol'].map(as);
@@ -266,6 +278,25 @@ describe('the work', () => {
     expect(rowOf(page, 'Water')).toEqual(['Water', '200.0', '☐', '']);
   });
 
+  it.each([
+    ['50', '50', '50'],
+    ['49.25', '50', '49.25 to 50.00'],
+    ['49', '50.5', '49.0 to 50.5'],
+    ['49.125', '50.375', '49.12 to 50.38'], // two decimals at most, half to even
+  ])('names a lye by the digits of its label: %s to %s', (low, high, expected) => {
+    const lye = [
+      { alkali: 'naoh', solution: { hydroxide: { low: { percent: low }, high: { percent: high } } } },
+    ] as const;
+    const page = batchSheetOf(planBatch({ ...BASE, lye }, { fats: own }));
+    expect(rowOf(page, 'Sodium')[0]).toBe(`Sodium hydroxide as lye of ${expected} %`);
+  });
+
+  it('weighs out nothing of what there is nothing of', () => {
+    const additions = [...BASE.additions, { name: 'nothing', mass: { g: 0 } }];
+    const page = batchSheetOf(planBatch({ ...BASE, additions }, { fats: own }), { units: 'both' });
+    expect(rowOf(page, 'nothing')).toEqual(['nothing', '0.0', '0.00', '☐', '']);
+  });
+
   it('parts the lye as the plan does, or says only that it is to be parted', () => {
     const batch = harbour();
     const portions = batch.heat.portions?.portions ?? [];
@@ -279,6 +310,30 @@ describe('the work', () => {
     expect(stepOf(batchSheetOf(planBatch(weak, { fats: own, ...warm })), 'Lye into the fats')).toContain(
       'In one portion of ',
     );
+  });
+
+  it.each([
+    ['1', '5', '40 to 41'],
+    ['0.5', '5', '40.5 to 41.0'],
+    ['0.5', '0.9', '7.0 to 7.5'],
+    ['0.5', '5.1', '41.5 to 42.0'],
+    ['0.1', '5', '40.9 to 41.0'],
+    ['2', '5', '40 to 42'],
+  ])('writes portions as the scale of %s g shows them, in %s kg', (g, kg, expected) => {
+    const start = { pot: { celsius: 55 }, lye: { celsius: 25 } };
+    const batch = planBatch(HARBOUR, { scaleTo: { batchMass: { kg } }, scaleStep: { g }, start });
+    const masses = batch.heat.portions?.portions.map(({ mass }) => mass.g.toNumber()) ?? [];
+    expect(expected.split(' to ').map(Number)).toEqual([Math.min(...masses), Math.max(...masses)]);
+    expect(stepOf(batchSheetOf(batch), 'Lye into the fats')).toContain(` portions of ${expected} g, stirred`);
+  });
+
+  it('says there nothing of what is assumed of heat, which stands at the end', () => {
+    const batch = planBatch(BASE, { fats: own });
+    const [note] = batch.heat.notes;
+    expect(note?.code).toBe('start-temperatures-assumed');
+    const page = batchSheetOf(batch);
+    expect(stepOf(page, 'Lye into the fats')).toMatch(/falls again by itself[^.]*\. Stop if it cannot be stirred/);
+    expect(page.split(escaped(note?.text ?? ''))).toHaveLength(2);
   });
 
   it('tells what the temperatures of the recipe mean', () => {

@@ -22,11 +22,13 @@ import {
   placeChartOf,
   temperatureChartOf,
   type Chart,
+  type ChartPlace,
   type ChartRow,
 } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
 import schema from '../../node_modules/vega-lite/build/vega-lite-schema.json' with { type: 'json' };
 import { svgOf } from '../docs/svgOf.js';
+import { refusal } from '../laws/refusal.js';
 
 const coconut = fat('coconut-oil');
 const fats = [
@@ -103,11 +105,41 @@ const charts: Readonly<Record<string, Chart>> = {
   ),
 };
 
+/** A chart to be read: each mark, and what it is drawn from, on a line of its own; what is as at the last mark is not repeated. */
+function page({ concat, ...whole }: Chart): string {
+  const lines = (value: object): readonly string[] =>
+    Object.entries(value).map(([key, one]) => `${key}: ${JSON.stringify(one)}`);
+  const panels = concat.flatMap(({ layer, ...panel }) => {
+    const last = new Map<string, string>();
+    const once = (line: string): string => {
+      const key = line.slice(0, line.indexOf(':'));
+      if (last.get(key) === line) return `${key}: as above`;
+      last.set(key, line);
+      return line;
+    };
+    const layers = layer.flatMap(({ mark, encoding, data }) => [
+      `  mark: ${JSON.stringify(mark)}`,
+      ...lines(encoding).map((line) => `    ${once(line)}`),
+      ...once(`rows: ${data.values.map((one) => `\n      ${JSON.stringify(one)}`).join('')}`)
+        .split('\n')
+        .map((line, at) => (at === 0 ? `    ${line.trimEnd()}` : line)),
+    ]);
+    return ['', ...lines(panel), ...layers];
+  });
+  return [...lines(whole), ...panels, ''].join('\n');
+}
+
 /** Rows of a panel: those that its last layer draws. */
 const rowsOf = (chart: Chart, panel = 0): ChartRow[] => chart.concat[panel]?.layer.at(-1)?.data.values ?? [];
 const row = (chart: Chart, name: string, panel = 0): ChartRow | undefined =>
   rowsOf(chart, panel).find((one) => one['name'] === name);
 const texts = (svg: string): string[] => [...svg.matchAll(/>([^<]+)</g)].map(([, text = '']) => text);
+
+const scaleOf = (place: ChartPlace | undefined) =>
+  place !== undefined && 'field' in place && place.type === 'quantitative' ? place.scale : undefined;
+/** The ends of an axis of a panel. */
+const domainOf = (chart: Chart | undefined, panel: number, axis: 'x' | 'y' = 'x') =>
+  chart?.concat[panel]?.layer.flatMap(({ encoding }) => scaleOf(encoding[axis])?.domain ?? []).slice(0, 2);
 
 /** That an interval covers an estimate and is wider by less than a step at each end. */
 function expectCovers(drawn: ChartRow | undefined, { low, likely, high }: Estimate<Decimal>, step: number): void {
@@ -176,6 +208,60 @@ describe('every chart', () => {
     for (const axis of axes) expect(axis).toMatch(/percent|parts|minutes|°C|readings in the order/);
   });
 
+  /** Each axis of a panel with its ends, and every figure that stands on it. */
+  const axesOf = ({ layer }: Chart['concat'][number]) =>
+    (['x', 'y'] as const).flatMap((axis) => {
+      const scales = layer.flatMap(({ encoding }) => scaleOf(encoding[axis]) ?? []);
+      const figures = layer.flatMap(({ encoding, data }) =>
+        [encoding[axis], encoding[`${axis}2`]].flatMap((place) =>
+          place !== undefined && 'field' in place && scaleOf(encoding[axis]) !== undefined
+            ? data.values.map((one) => Number(one[place.field]))
+            : [],
+        ),
+      );
+      return scales.length === 0 ? [] : [{ axis, scales, figures }];
+    });
+
+  it.each(Object.entries(charts))('%s has room on each axis for all that stands on it', (_, chart) => {
+    for (const panel of chart.concat) {
+      const axes = axesOf(panel);
+      expect(axes.length).toBeGreaterThan(0);
+      for (const { scales, figures } of axes) {
+        // layers of one axis agree on its ends
+        expect(new Set(scales.map((scale) => JSON.stringify(scale))).size).toBe(1);
+        const [from = NaN, to = NaN] = scales[0]?.domain ?? [];
+        expect(to).toBeGreaterThan(from);
+        for (const figure of figures) {
+          expect(figure).toSatisfy((one: number) => one > from || (one === 0 && from === 0));
+          expect(figure).toSatisfy((one: number) => one < to || (one === 0 && to === 0));
+        }
+      }
+    }
+  });
+
+  it.each([
+    ['a pot', 'composition'],
+    ['a plan', 'lot-variation'],
+    ['a log', 'temperature'],
+    ['a place', 'place'],
+  ])('%s stands here to be read', async (name, file) => {
+    const chart = charts[name];
+    if (chart === undefined) throw new Error('no chart');
+    await expect(page(chart)).toMatchFileSnapshot(`charts/${file}.txt`);
+  });
+
+  it.each([
+    [() => compositionChartOf(pot, { title: 'Batch 12' }), 'a pot'],
+    [() => lotVariationChartOf(plan, { title: 'Batch 12' }), 'a plan without a limit'],
+    [() => temperatureChartOf({ readings: log }, { title: 'Batch 12' }), 'a log'],
+    [() => placeChartOf(place, { title: 'Batch 12' }), 'without'],
+  ])('says its title before all else, and is the same without it: %#', (draw, plain) => {
+    const [titled, bare] = [draw(), charts[plain] ?? placeChartOf(place)];
+    expect(titled.description).toBe(`Batch 12. ${bare.description}`);
+    expect(titled.title.text).toEqual(['Batch 12:', ...bare.title.text]);
+    expect({ ...titled, title: 0, description: 0 }).toEqual({ ...bare, title: 0, description: 0 });
+  });
+
   it('is made anew and not frozen, because the library marks the rows it draws', async () => {
     const chart = compositionChartOf(pot);
     const { complaints } = await svgOf(chart);
@@ -232,6 +318,20 @@ describe('compositionChartOf', () => {
 });
 
 describe('lotVariationChartOf', () => {
+  it('goes a twentieth further than what stands on its axis, and is one long where all is nought', () => {
+    const { low, high } = row(lotVariationChartOf(plan), 'all together') ?? {};
+    expect(Number(low)).toBeLessThan(0);
+    expect(domainOf(charts['a plan'], 0)).toEqual([Number(low) * 1.05, Number(high) * 1.05]);
+    // far above what any lot leaves
+    const limited = lotVariationChartOf(plan, { limit: { percentNaoh: 2 } });
+    expect(domainOf(limited, 1)).toEqual([0, 2.1]);
+    expect(domainOf(lotVariationChartOf(weak), 1)).toEqual([0, 1]);
+    // superfat below nought only: the axis ends at the line of just enough alkali
+    const lots = row(charts['too much alkali'] ?? limited, 'all together');
+    expect(Number(lots?.['high'])).toBeLessThan(0);
+    expect(domainOf(charts['too much alkali'], 0)).toEqual([Number(lots?.['low']) * 1.05, 0]);
+  });
+
   it('covers superfat and free caustic of each result, and stands at its limit', () => {
     for (const [result, chart] of [
       [plan, charts['a plan']],
@@ -392,6 +492,30 @@ describe('temperatureChartOf', () => {
     expect(points(3)).toEqual([[120, 58, 'triangle-down', '#D55E00']]);
   });
 
+  it('names the highest and the lowest of a stage, and one that is both once', () => {
+    const said = (one: Chart | undefined, panel: number) =>
+      (one?.concat[panel]?.layer.at(-1)?.data.values ?? []).map(({ celsius, above, below }) => [celsius, above, below]);
+    expect(said(chart, 0)).toEqual([[88, '88 °C', '']]);
+    expect(said(chart, 1)).toEqual([
+      [52, '', '52 °C'],
+      [64, '', ''],
+      [77, '77 °C', ''],
+      [70, '', ''],
+    ]);
+    expect(said(charts['one temperature twice'], 0)).toEqual([
+      [62, '62 °C', ''],
+      [62, '62 °C', ''],
+    ]);
+  });
+
+  it('leaves room around what it draws: worked by hand', () => {
+    // 52 to 88 °C were read, 60 to 75 °C are windows; 4 °C more at both ends, the same in every panel
+    for (const panel of [0, 1, 2, 3]) expect(domainOf(chart, panel, 'y')).toEqual([48, 92]);
+    expect(domainOf(chart, 1)).toEqual([-4.8, 64.8]); // 60 minutes, 8 % of them
+    expect(domainOf(chart, 2)).toEqual([0.92, 2.08]); // first and second
+    expect(domainOf(chart, 3)).toEqual([119, 121]);
+  });
+
   it('leaves readings without times as they are written, and says so', () => {
     expect(points(2)?.map(([at, celsius]) => [at, celsius])).toEqual([
       [1, 66],
@@ -468,6 +592,16 @@ describe('placeChartOf', () => {
     ).toBe(false);
   });
 
+  it('counts one formula as one', () => {
+    const names = rowsOf(placeChartOf(placeAmongPublished({ composition: pot, form: 'soft' }))).map(({ name }) => name);
+    expect(names).toEqual([
+      'this base',
+      'clear, inferred: 1 formula',
+      'not clear, stated: 1 formula',
+      'not clear, inferred: 1 formula',
+    ]);
+  });
+
   it('says what is published of its kind', () => {
     expect(chart.title.subtitle.join(' ')).toContain(place.precedent.text);
     expect(chart.description).toContain(place.precedent.text);
@@ -536,6 +670,19 @@ describe('names and titles of somebody else', () => {
 });
 
 describe('refusals', () => {
+  it('name the options that there are', () => {
+    const said = (act: () => unknown) => refusal(act).message;
+    const other = { name: 'x' } as never;
+    for (const act of [
+      () => compositionChartOf(pot, other),
+      () => temperatureChartOf({ readings: log }, other),
+      () => placeChartOf(place, other),
+    ]) {
+      expect(said(act)).toBe("options.name: expected only the fields title, received the unknown field 'name'");
+    }
+    expect(said(() => lotVariationChartOf(plan, other))).toContain('only the fields title, limit, received');
+  });
+
   it.each([
     [() => compositionChartOf(plan as never), 'bad-shape', 'composition.by'],
     [() => compositionChartOf(undefined as never), 'missing', 'composition'],

@@ -195,6 +195,30 @@ describe('a declaration, worked by hand', () => {
     expect(close(declared(clear, { as: 'charged' }))).toEqual([]);
   });
 
+  it('takes neighbours for close from less than a hundredth of the greater, and colourants only among themselves', () => {
+    const close = (additions: readonly object[], colourants: readonly string[] = []) =>
+      declared({ ...BASE, additions, water: { g: 90 } }, { as: 'charged', colourants })
+        .notes.filter(({ code }) => code === 'order-may-change')
+        .map(({ text }) => text.split(' are so close')[0]);
+    const named = (name: string, g: string) => ({ name, mass: { g } });
+    expect(close([named('a', '50'), named('b', '49.5')])).toEqual([]);
+    expect(close([named('a', '50'), named('b', '49.50001')])).toEqual(['a and b']);
+    expect(close([named('a', '49.50001'), named('b', '50')])).toEqual(['b and a']);
+    const three = [named('a', '50'), named('b', '49.9'), named('c', '49.8')];
+    expect(close(three)).toEqual(['a and b', 'b and c']);
+    expect(close(three, ['b'])).toEqual(['a and c']);
+    expect(close(three, ['a', 'b'])).toEqual(['a and b']);
+  });
+
+  it('tells of things of one name how the first was named, and each by what it came from', () => {
+    const name = 'Elaeis Guineensis (Palm) Oil';
+    const fats = ['palm-stearin', 'palm-oil', 'palm-oil'].map((id) => ({ fat: id, mass: { g: 300 } }));
+    const first = (order: typeof fats) =>
+      declared({ ...BASE, fats: order }, { as: 'charged', names: { 'palm-oil': { name } } }).entries[0];
+    expect(first(fats)).toMatchObject({ name, obtained: 'memory', from: ['Palm stearin', 'Palm oil'] });
+    expect(first([...fats].reverse())).toMatchObject({ name, obtained: 'caller', from: ['Palm oil', 'Palm stearin'] });
+  });
+
   it('says what triethanolamine and things with names of their own leave open', () => {
     const additions = [{ solvent: 'triethanolamine', mass: { g: 30 }, assay: { percent: 85 } }];
     const r = declared({ ...BASE, additions }, { as: 'charged' });
@@ -203,6 +227,73 @@ describe('a declaration, worked by hand', () => {
     // what it holds besides is no ingredient: 25.5 g of 1371.04338
     expect(shares(r)['Triethanolamine']).toBe(new Exact(2550).div('1371.04338').toFixed(3));
     expect(codes(declared(BASE, { as: 'charged' }))).toContain('named-as-in-the-recipe');
+  });
+
+  it('says all that it rests on, and nothing that is not so', () => {
+    const known = { ...BASE, fats: [{ fat: 'coconut-oil', mass: { g: 1000 } }] };
+    const always = ['rules-of-the-place-of-sale', 'names-recalled'];
+    const there = ['water-that-is-there', 'no-ingredients-of-their-own'];
+    const said = (recipe: object, as: 'charged' | 'formed' = 'charged') =>
+      codes(declared(recipe, { as })).filter((code) => code !== 'order-may-change');
+    expect(said({ ...known, additions: [] })).toEqual([...always, ...there]);
+    expect(said({ ...known, additions: [] }, 'formed')).toEqual([...always, 'after-complete-reaction', ...there]);
+    expect(said(known)).toEqual([...always, 'names-unknown', ...there, 'named-as-in-the-recipe']);
+    const amine = { solvent: 'triethanolamine', mass: { g: 30 }, assay: { percent: 85 } };
+    expect(said({ ...known, additions: [amine] })).toEqual([...always, ...there, 'amine-as-charged']);
+  });
+
+  it('names the publications of the masses after that of the names', () => {
+    const batch = planBatch(HARBOUR);
+    for (const as of ['charged', 'formed'] as const) {
+      const { basis, edition } = ingredientDeclarationOf(batch, { as });
+      expect(basis).toEqual(['inci', ...batch.composition.basis.filter((id) => id !== 'inci')]);
+      expect(basis).toContain('codex-cxs-210-2024');
+      expect(edition).toBe(batch.edition);
+    }
+  });
+
+  it('counts water that is added as such, and what an addition holds beside its assay', () => {
+    const additions = [
+      { solvent: 'water', mass: { g: 40 } },
+      { solvent: 'sorbitol', mass: { g: 100 }, assay: { percent: 70 } },
+      { solvent: 'sorbitol', mass: { g: 50 }, assay: { percent: 70 } },
+      { solvent: 'glycerol', mass: { g: 100 }, assay: { percent: 98 } },
+    ];
+    const r = declared({ ...BASE, additions }, { as: 'charged' });
+    // water of the lye 172.77169, 40, 45 beside the sorbitol and 2 beside the glycerol
+    const all = new Exact('1635.54338');
+    const percent = (grams: string): string => new Exact(grams).times(100).div(all).toFixed(3);
+    expect(shares(r)).toMatchObject({ Aqua: percent('259.77169'), Sorbitol: percent('105'), Glycerin: percent('98') });
+    expect(r.entries.filter(({ name }) => name === 'Sorbitol').map(({ from }) => from)).toEqual([['sorbitol']]);
+  });
+
+  it('knows a fat by its id and by its name, blends by their parts', () => {
+    const blend = fatFromBlend({ name: 'house blend', parts: [{ fat: fat('stearic-acid-50'), mass: { g: 1 } }] });
+    const own = { name: 'My Acid' };
+    for (const of of ['stearic-acid-50', 'stearic acid, type 50'] as const) {
+      for (const one of [blend, 'stearic-acid-50']) {
+        const recipe = { ...BASE, fats: [{ fat: one, mass: { g: 900 } }] };
+        expect(declared(recipe, { as: 'charged', names: { [of]: own } }).text).toContain('My Acid');
+      }
+    }
+    const here = { ...BASE, fats: [{ fat: blend, mass: { g: 900 } }] };
+    // told of twice: each name from where it is given
+    const names = { 'stearic-acid-50': { sodiumSoap: 'My Soap' }, 'stearic acid, type 50': own };
+    expect(declared(here, { as: 'formed', names }).text).toMatch(/^My Soap, .*My Acid/);
+    expect(refusal(() => declared(here, { as: 'charged', names: { 'house blend': own } })).code).toBe('unknown-key');
+  });
+
+  it('names by each kind of item: lye, water, glycerol, solvent, and a name of its own', () => {
+    const items = ['naoh', 'water', 'glycerol', 'propylene-glycol', 'sorbitol', 'colour'];
+    for (const item of items) {
+      const r = declared(BASE, { as: 'charged', names: { [item]: { name: `my ${item}` } } });
+      expect(r.entries.filter(({ obtained }) => obtained === 'caller').map(({ name }) => name)).toEqual([`my ${item}`]);
+    }
+    // what is not in the pot has no name there
+    for (const item of ['koh', 'ethanol', 'house blend']) {
+      const said = refusal(() => declared(BASE, { as: 'charged', names: { [item]: { name: 'x' } } }));
+      expect([said.code, said.path]).toEqual(['unknown-key', `options.names.${item}`]);
+    }
   });
 
   it('keeps a name on one line', () => {
@@ -313,4 +404,6 @@ it('knows a salt by the name it was added under', () => {
   const mass = { g: new Exact(5) };
   expect(ownName({ salt: 'sodium chloride', mass })).toBe('sodium chloride');
   expect(ownName({ name: 'scent', mass })).toBe('scent');
+  const assay = { low: { percent: mass.g }, likely: { percent: mass.g }, high: { percent: mass.g } };
+  expect(ownName({ solvent: 'glycerol', mass, assay })).toBeUndefined();
 });

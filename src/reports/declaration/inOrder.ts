@@ -43,13 +43,8 @@ function groupsOf({ parts, gramsAt }: Declared): readonly Group[] {
 }
 
 function withPart(group: Group | undefined, { name, obtained, isColourant, from }: DeclaredPart, at: number): Group {
-  return {
-    name,
-    obtained: group?.obtained ?? obtained,
-    isColourant,
-    from: [...new Set([...(group?.from ?? []), from])],
-    parts: [...(group?.parts ?? []), at],
-  };
+  if (group === undefined) return { name, obtained, isColourant, from: [from], parts: [at] };
+  return { ...group, from: [...new Set([...group.from, from])], parts: [...group.parts, at] };
 }
 
 /** Entries in descending order of their likely masses, colourants last, and which of them are close. */
@@ -68,21 +63,21 @@ export function inOrder(pot: ChargedPot, declared: Declared): Ordered {
     const leads = masses.map((mass, at) => [`lead ${String(at)}`, mass.minus(masses[at + 1] ?? ZERO)] as const);
     return { figures: Object.fromEntries([...shares, ...leads]), turning: pot.at(place).turning };
   });
-  const close = groups.flatMap((group, at) => {
-    const next = groups[at + 1];
+  const measured = groups.flatMap((group, at) => {
+    const [share, lead] = [figures[`share ${String(at)}`], figures[`lead ${String(at)}`]];
+    return share === undefined || lead === undefined ? [] : [{ ...group, share, lead }];
+  });
+  const close = measured.flatMap((group, at) => {
+    const next = measured[at + 1];
     if (next?.isColourant !== group.isColourant) return [];
     const least = gramsOf(group, likely).times(CLOSE);
-    return figures[`lead ${String(at)}`]?.low.lt(least) === true ? [[group.name, next.name] as const] : [];
+    return group.lead.low.lt(least) ? [[group.name, next.name] as const] : [];
   });
   return {
     entries: frozen(
-      groups.flatMap(({ name, from, obtained }, at) => {
-        const share = figures[`share ${String(at)}`];
-        if (share === undefined) return [];
-        return [
-          frozen({ name, from: frozen(from), share: mapEnds(share, (percent) => frozen({ percent })), obtained }),
-        ];
-      }),
+      measured.map(({ name, from, share, obtained }) =>
+        frozen({ name, from: frozen(from), share: mapEnds(share, (percent) => frozen({ percent })), obtained }),
+      ),
     ),
     close,
   };

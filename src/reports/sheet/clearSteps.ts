@@ -1,14 +1,18 @@
-import { isSpirit, type ChargedPot } from '../../composition/index.js';
+import { isSpirit, type ChargedPot, type SolventId } from '../../composition/index.js';
 import { orderOfAdditions } from '../../process/orderOfAdditions.js';
 import { additionName } from './itemNames.js';
 import { hasNamedSpirit, type Sheet } from './sheet.js';
 import { ceiling, type SheetStep } from './sheetStep.js';
 
-function solventsInOrder({ additions }: ChargedPot): readonly ChargedPot['additions'][number][] {
+type Addition = ChargedPot['additions'][number];
+type Solvent = Addition & { readonly holds: { readonly solvent: SolventId } };
+
+const isSolvent = (addition: Addition): addition is Solvent => typeof addition.holds === 'object';
+
+function solventsInOrder({ additions }: ChargedPot): readonly Solvent[] {
   const turns = orderOfAdditions();
-  const rank = ({ holds }: ChargedPot['additions'][number]): number =>
-    typeof holds === 'object' ? turns.indexOf(holds.solvent) : -1;
-  return additions.filter(({ holds }) => typeof holds === 'object').sort((a, b) => rank(a) - rank(b));
+  const rank = ({ holds }: Solvent): number => turns.indexOf(holds.solvent);
+  return additions.filter(isSolvent).sort((a, b) => rank(a) - rank(b));
 }
 
 /** Stirring in what clears the soap; nothing where nothing does. */
@@ -17,7 +21,7 @@ export function clearSteps(sheet: Sheet): readonly SheetStep[] {
   const solvents = solventsInOrder(pot);
   if (solvents.length === 0) return [];
   const names = solvents.map((one) => additionName(one, write).toLowerCase()).join(', then ');
-  const hasSpirit = solvents.some(({ holds }) => typeof holds === 'object' && isSpirit(holds.solvent));
+  const hasSpirit = solvents.some(({ holds }) => isSpirit(holds.solvent));
   const spirit = hasSpirit ? ' The spirit goes in off the heat.' : '';
   const most = ceiling('clearing-usual', sheet);
   return [
@@ -32,7 +36,7 @@ export function clearSteps(sheet: Sheet): readonly SheetStep[] {
 /** Stirring in everything else. */
 export function restSteps(sheet: Sheet): readonly SheetStep[] {
   const { batch, pot, write } = sheet;
-  const rest = pot.additions.filter(({ holds }) => typeof holds !== 'object');
+  const rest = pot.additions.filter((one) => !isSolvent(one));
   if (rest.length === 0) return [];
   const names = rest.map((one) => additionName(one, write)).join(', ');
   // scent is driven off by heat

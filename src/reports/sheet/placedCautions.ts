@@ -2,7 +2,8 @@ import type { Remark } from '../../numbers/index.js';
 import { escaped } from '../markdown.js';
 
 /** Places of a sheet where a caution can stand. */
-export type CautionPlace = 'start' | 'weigh' | 'lye' | 'fats' | 'saponify' | 'test' | 'clear' | 'rest' | 'pour' | 'end';
+export type CautionPlace =
+  'start' | 'weigh' | 'lye' | 'fats' | 'saponify' | 'test' | 'clear' | 'rest' | 'weigh-pot' | 'pour' | 'end';
 
 /** Where the hand meets what each caution is of. */
 const PLACES: Readonly<Record<string, readonly CautionPlace[]>> = {

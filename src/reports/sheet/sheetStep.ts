@@ -7,7 +7,7 @@ import type { Sheet } from './sheet.js';
 export interface SheetStep {
   readonly title: string;
   readonly does: string;
-  readonly cautions?: CautionPlace;
+  readonly cautions: CautionPlace;
 }
 
 /** The upper end of a window, as it is written. */

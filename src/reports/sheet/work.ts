@@ -26,7 +26,7 @@ export function work(sheet: Sheet): readonly string[] {
     '',
     ...steps.flatMap(({ title, does, cautions: place }, at) => [
       `${String(at + 1)}. **${title}.** ${does}`,
-      ...(place === undefined ? [] : cautionsAt(place, sheet.cautions).map((text) => `   - ${text}`)),
+      ...cautionsAt(place, sheet.cautions).map((text) => `   - ${text}`),
     ]),
   ];
 }
@@ -100,13 +100,15 @@ const whole = ({ celsius }: Temperature): Temperature => ({ celsius: celsius.toD
 
 function portionsText({ write }: Sheet, { portions }: NonNullable<Sheet['batch']['heat']['portions']>): string {
   const masses = portions.map(({ mass }) => mass.g);
-  const each = { low: Decimal.min(...masses), likely: Decimal.max(...masses), high: Decimal.max(...masses) };
+  // written as fine as the finest of them, so that none is rounded
+  const finest = masses.reduce((one, other) => (other.decimalPlaces() > one.decimalPlaces() ? other : one));
+  const each = { low: Decimal.min(...masses), likely: finest, high: Decimal.max(...masses) };
   const size = write.massSpan(mapEnds(each, (g) => ({ g })));
   return portions.length === 1 ? `In one portion of ${size}` : `In ${String(portions.length)} portions of ${size}`;
 }
 
 function testStep(): SheetStep {
-  const holds = orderOfWork().find(({ id }) => id === 'finish-saponification')?.holds ?? [];
+  const holds = orderOfWork().flatMap((step) => (step.id === 'finish-saponification' ? step.holds : []));
   const minutes = holds.flatMap(({ low, high = low }) => [low.minutes, high.minutes]);
   const printed = `${Decimal.min(...minutes).toString()} minutes to ${Decimal.max(...minutes)
     .div(60)
@@ -140,6 +142,7 @@ function potStep(sheet: Sheet): SheetStep {
   return {
     title: 'Weigh the pot',
     does: `Without the pot itself it should be ${write.mass(mass.likely)}; ${planned}. ${less} ${more}`,
+    cautions: 'weigh-pot',
   };
 }
 
