@@ -296,20 +296,9 @@ export const reasons: readonly Reason[] = [
     why: 'Equivalent unless somebody set decimal.js before this library is loaded: no test of this run loads it that late.',
   },
   {
-    file: /quantities\/estimate\.ts$/,
-    was: /^(?:unit !== undefined|typeof quantity === 'object'|quantity !== null|unit !== undefined && typeof quantity === 'object'(?: && quantity !== null)?)$/,
-    becomes: /^true$/,
-    why: 'Equivalent: both ends have been read as quantities by then, which are objects, and none has a unit called undefined. The compiler asks for it.',
-  },
-  {
-    file: /quantities\/rounded\.ts$/,
-    was: /^a\.at - b\.at$/,
-    why: 'Equivalent: sorting leaves what is equal in its order, so that the first comes first anyway.',
-  },
-  {
     file: /quantities\/unit\.ts$/,
     was: /isCanonical === true$|^true$/,
-    why: 'Equivalent: a canonical unit is carried over to itself, and its name is looked up for the words of a refusal; it only saves time.',
+    why: 'Equivalent: a canonical unit is carried over to itself; it only saves time.',
   },
   {
     file: /lye\/freezingCurve\.ts$/,
