@@ -128,8 +128,11 @@ export function solvedBase(problem: BaseProblem): SolvedBase {
   };
 }
 
-function inOrder(supplies: Supplies): readonly SuppliedComponent[] {
-  return [...supplies.keys()].sort((a, b) => Number(a === 'other') - Number(b === 'other'));
+function inOrder(supplies: Supplies): ReadonlySet<SuppliedComponent> {
+  const names = new Set(supplies.keys());
+  // what is put in anew comes last
+  if (names.delete('other')) names.add('other');
+  return names;
 }
 
 /** The fats and every component of the finished base: what is left out makes up the rest. */

@@ -117,6 +117,13 @@ describe('baseFromTarget: infeasible targets name the bound and the nearest feas
     expect(message).toContain('bring 5.3949 percent of the base, received 5 percent');
   });
 
+  it('glycerol that the fats set free before the water, which follows from it', () => {
+    // 5.394 928 % · 55/40 = 7.418 % of glycerol forms, and the water has no room either, as above
+    const both = refused(target({ soap: percent(55), glycerol: percent(5) }));
+    expect([both?.code, both?.path]).toEqual(['infeasible', 'target.glycerol']);
+    expect(both?.expected).toContain('fats, lye and other additions bring 7.418 percent of the base');
+  });
+
   it('glycerol that is left out, and is less than what forms', () => {
     const { glycerol, ...others } = clear.target;
     expect(glycerol).toBeDefined();

@@ -5,7 +5,7 @@ import { isNamedAlkali, namedAlkali } from '../../src/composition/namedAlkalis.j
 
 describe('sodium hydroxide goes by the name of', () => {
   it.each([
-    'sodium hydroxide', 'NaOH, 50 %', 'Caustic-Soda', 'Lye', 'Natriumhydroxid', 'Ätznatron', 'Aetznatron', 'Natronlauge 30 %', 'Seifenstein',
+    'sodium hydroxide', 'NaOH, 50 %', 'Caustic-Soda', 'caustic  soda', 'Lye', 'Natriumhydroxid', 'Ätznatron', 'Aetznatron', 'Natronlauge 30 %', 'Seifenstein',
     'soude caustique', 'Hydroxyde de sodium', 'lessive de soude', 'sosa cáustica', 'hidróxido de sodio', 'Soda Caustica', 'idrossido di sodio',
     'soda cáustica', 'hidróxido de sódio', 'natronloog', 'natriumhydroxide', 'bijtende soda', 'lejía de sosa', 'A\u0308tznatron',
   ])('%s', (name) => {
@@ -16,7 +16,7 @@ describe('sodium hydroxide goes by the name of', () => {
 describe('potassium hydroxide goes by the name of', () => {
   it.each([
     'potassium hydroxide', 'Lye (KOH)', 'caustic potash', 'Kaliumhydroxid', 'Ätzkali', 'Kalilauge', 'potasse caustique', 'hydroxyde de potassium',
-    'lessive de potasse', 'potasa cáustica', 'hidróxido de potasio', 'potassa caustica', 'idrossido di potassio', 'hidróxido de potássio', 'kaliloog', 'kaliumhydroxide',
+    'lessive de potasse', 'potasa cáustica', 'hidróxido de potasio', 'hidróxido potásico', 'hidróxido potássico', 'potassa caustica', 'idrossido di potassio', 'hidróxido de potássio', 'kaliloog', 'kaliumhydroxide',
   ])('%s', (name) => {
     expect(namedAlkali(name)).toBe('koh');
   }); // prettier-ignore
@@ -25,7 +25,7 @@ describe('potassium hydroxide goes by the name of', () => {
 describe('a weaker alkali, or one of unknown strength, goes by the name of', () => {
   it.each([
     'potash', 'Pearl ash', 'soda ash', 'washing soda', 'Sodium carbonate', 'potassium carbonate', 'sodium silicate', 'waterglass', 'water glass',
-    'slaked lime', 'quicklime', 'borax', 'ammonia', 'Pottasche', 'Waschsoda', 'Soda', 'Natriumkarbonat', 'Natronwasserglas', 'Löschkalk', 'Salmiakgeist', 'Lauge',
+    'slaked lime', 'quicklime', 'borax', 'ammonia', 'Pottasche', 'Waschsoda', 'Soda', 'Soda (!)', 'Natriumkarbonat', 'Natronwasserglas', 'Löschkalk', 'Salmiakgeist', 'Lauge',
     'carbonate de soude', 'cristaux de soude', 'chaux éteinte', 'ammoniaque', 'carbonato de sodio', 'cal apagada', 'amoníaco', 'carbonato di potassio', 'calce',
     'borace', 'barrilha', 'bórax', 'potas', 'kristalsoda', 'natriumcarbonaat', 'gebluste kalk', 'loog', 'soude',
   ])('%s', (name) => {

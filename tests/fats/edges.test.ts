@@ -12,7 +12,10 @@ const codes = (remarks: readonly { readonly code: string }[]): string[] => remar
 describe('names', () => {
   it.each([
     ['Flax-seed oil', 'flaxseed oil', true],
+    ['Flax--seed oil', 'flaxseed oil', true],
+    ['Grade 50--fifty', 'grade 50fifty', true],
     ['Lot 1.5', 'Lot 15', false],
+    ['Lot 1-5', 'Lot 15', false],
     ['!?', '!?', true],
     ['!?', '...', false],
     ['drum', 'dram', false],

@@ -268,18 +268,12 @@ export const reasons: readonly Reason[] = [
     why: 'Never undefined: there are three turning points. The compiler asks for it.',
   },
   {
-    file: /composition\/compositionFrom\.ts$/,
-    was: /^held === '(?:salt|other)'$/,
-    becomes: /^false$/,
-    why: 'Equivalent: whether salts or other things are held is asked nowhere, only whether a solvent is. The compiler asks for it.',
-  },
-  {
     file: /composition\/mixtureCurve\.ts$/,
     was: /\?\.y$/,
     why: 'Never undefined: a grid has a figure for each temperature in each of its rows. The compiler asks for it.',
   },
   {
-    file: /numbers\/(?:described|readNumber)\.ts$/,
+    file: /numbers\/(?:described|readNumber)\.ts$|recipe\/readRecipe\.ts$/,
     was: /^\{\s*return (?:false|undefined);[^}]*\}$/,
     why: 'Equivalent: without an answer it is not so.',
   },
