@@ -1,14 +1,5 @@
 import { STRENGTH } from '../lye/index.js';
-import {
-  Decimal,
-  frozen,
-  readNumber,
-  readShape,
-  refuse,
-  refuseKey,
-  ZERO,
-  type Numeric,
-} from '../numbers/index.js';
+import { Decimal, frozen, readNumber, readShape, refuse, refuseKey, ZERO, type Numeric } from '../numbers/index.js';
 import {
   readMass,
   readPercent,
