@@ -345,9 +345,10 @@ export const reasons: readonly Reason[] = [
     why: 'Equivalent: a list of so many has a first, a last and a middle, or none of them. The compiler asks for each.',
   },
   {
-    file: /base\/infeasible\.ts$/,
-    was: /^\[undefined, undefined\]$/,
-    why: 'Equivalent: what is taken out of an empty list is undefined as well.',
+    file: /base\/blend\.ts$/,
+    was: /^(?:source|grams) === undefined/,
+    becomes: /^false$|&&/,
+    why: 'Equivalent: a plan has both the kind and the mass of an alkali, or neither. The compiler asks for each.',
   },
   {
     file: /fats\/readFat\.ts$/,
