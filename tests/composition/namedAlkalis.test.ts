@@ -1,6 +1,6 @@
 /** What alkalis and acids are called in the trade. */
 import { describe, expect, it } from 'vitest';
-import { namedAcid } from '../../src/composition/namedAdditions.js';
+import { isNamedSpirit, namedAcid } from '../../src/composition/namedAdditions.js';
 import { isNamedAlkali, namedAlkali } from '../../src/composition/namedAlkalis.js';
 
 describe('sodium hydroxide goes by the name of', () => {
@@ -41,6 +41,21 @@ describe('no alkali is', () => {
   ])('%s', (name) => {
     expect(namedAlkali(name)).toBeUndefined();
     expect(isNamedAlkali(name)).toBe(false);
+  }); // prettier-ignore
+});
+
+describe('a spirit goes by the name of', () => {
+  it.each([
+    'Alcohol, denatured', 'rubbing alcohols', 'spirit', 'mineral spirits', 'Ethanol 96 %', 'methanol', 'propanol', '2-Propanol', 'isopropanol', 'isopropyl',
+    'IPA', 'IMS', 'meths', 'methylated', 'vodka', 'gin', 'rum', 'brandy', 'tincture of benzoin', 'tinctures',
+  ])('%s', (name) => {
+    expect(isNamedSpirit(name)).toBe(true);
+  }); // prettier-ignore
+
+  it.each([
+    'alcohol-free scent', 'spirit vinegar', 'cetyl alcohol', 'fatty alcohols', 'sugar alcohol', 'Cetearyl Alcohol', 'ginger', 'rumba red', 'inspiriting', 'thanol',
+  ])('but not by %s', (name) => {
+    expect(isNamedSpirit(name)).toBe(false);
   }); // prettier-ignore
 });
 
