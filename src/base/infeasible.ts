@@ -32,20 +32,19 @@ const isFeasible = (problem: BaseProblem): boolean => brokenBounds(problem, solv
 function nearest(from: Decimal, withFigure: (figure: Decimal) => BaseProblem): Nearest | undefined {
   const step = new Decimal(10).pow(-DECIMALS);
   const [here, beyond] = [slacksOf(withFigure(from)), slacksOf(withFigure(from.plus(1)))];
-  let [low, high]: [Decimal | undefined, Decimal | undefined] = [undefined, undefined];
+  let [low, high] = [from, from];
   for (const [bound, slack] of here) {
     const slope = gramsOf(beyond, bound).minus(slack);
     if (slope.isZero()) continue;
     const root = from.minus(slack.div(slope));
-    if (slope.gt(0)) low = low === undefined ? root : Decimal.max(low, root);
-    else high = high === undefined ? root : Decimal.min(high, root);
+    if (slope.gt(0)) low = Decimal.max(low, root);
+    else high = Decimal.min(high, root);
   }
-  const found: Nearest | undefined =
-    low?.gt(from) === true
-      ? { side: 'at least', figure: toStep(low, step, 'up') }
-      : high?.lt(from) === true
-        ? { side: 'at most', figure: toStep(high, step, 'down') }
-        : undefined;
+  const found: Nearest | undefined = low.gt(from)
+    ? { side: 'at least', figure: toStep(low, step, 'up') }
+    : high.lt(from)
+      ? { side: 'at most', figure: toStep(high, step, 'down') }
+      : undefined;
   // bounds on both sides may leave nothing between them
   return found !== undefined && found.figure.gte(0) && isFeasible(withFigure(found.figure)) ? found : undefined;
 }

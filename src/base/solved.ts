@@ -128,8 +128,11 @@ export function solvedBase(problem: BaseProblem): SolvedBase {
   };
 }
 
-function inOrder(supplies: Supplies): readonly SuppliedComponent[] {
-  return [...supplies.keys()].sort((a, b) => Number(a === 'other') - Number(b === 'other'));
+function inOrder(supplies: Supplies): ReadonlySet<SuppliedComponent> {
+  const names = new Set(supplies.keys());
+  // what is put in anew comes last
+  if (names.delete('other')) names.add('other');
+  return names;
 }
 
 /** The fats and every component of the finished base: what is left out makes up the rest. */
@@ -152,7 +155,7 @@ function heldIn({
   const room = [...held.values()].reduce((left, grams) => left.minus(grams), batch).minus(amineRest);
   const soap = held.get('soap');
   const fats = soap === undefined ? room.div(perSoap.plus(loose)) : soap.div(perSoap);
-  const rest = soap === undefined ? fats.times(perSoap) : room.minus(fats.times(loose));
+  const rest = room.minus(fats.times(loose));
   held.set(leftOut, leftOut === 'triethanolamine' ? rest.div(amines.plus(1)) : rest);
   const remainder = fats.times(loose).plus(gramsOf(held, 'triethanolamine').times(amines));
   return { fats, held, remainder };

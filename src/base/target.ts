@@ -41,8 +41,8 @@ export interface ReadTarget {
   readonly shares: ReadonlyMap<BaseComponent, Decimal>;
   /** The component that makes up the rest: the one left out, or water where all are given. */
   readonly leftOut: BaseComponent;
-  /** Water as stated, where all are given. */
-  readonly closing?: Decimal;
+  /** Water as stated: where all are given it must close them. */
+  readonly closing: Decimal | undefined;
   readonly given: BaseShares;
 }
 
@@ -99,9 +99,9 @@ export function readBaseTarget(path: string, value: unknown, supplies: Supplies)
     refuse('missing', path, `a share of all of these but one: ${open.join(', ')}`, 'none of them');
   }
   const [leftOut = 'water'] = open;
-  const closing = open.length === 0 ? shares.get('water') : undefined;
+  const closing = shares.get('water');
   shares.delete(leftOut);
-  return { shares, leftOut, ...(closing === undefined ? {} : { closing }), given };
+  return { shares, leftOut, closing, given };
 }
 
 /** Shares as they stand in a result. */

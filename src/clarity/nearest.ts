@@ -20,7 +20,8 @@ export interface NearFormula extends PublishedFormula {
 /** The leading figures of a base, as far as they can be told. */
 export interface OwnFigures {
   readonly clearingAgentsPerSoap: Estimate<Decimal>;
-  readonly palmiticAndStearic?: Estimate<Decimal>;
+  /** Nothing where a fat does not tell its acids. */
+  readonly palmiticAndStearic: Estimate<Decimal> | undefined;
   readonly water: Estimate<Decimal>;
 }
 

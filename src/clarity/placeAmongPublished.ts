@@ -153,11 +153,7 @@ function ownFigures({ figures }: Charge, acids: PalmiticAndStearic, steps?: Step
     noted(steps, 'palmitic with stearic acid', 'Σ m·(w(C16:0) + w(C18:0)) / Σ m', '%', acids.percent.likely);
   }
   noted(steps, 'water', 'm(water) / Σ m', '%', water.likely);
-  return {
-    clearingAgentsPerSoap,
-    ...(acids.percent === undefined ? {} : { palmiticAndStearic: acids.percent }),
-    water,
-  };
+  return { clearingAgentsPerSoap, palmiticAndStearic: acids.percent, water };
 }
 
 function notesOf(

@@ -24,6 +24,7 @@ import {
   type Ranged,
   type SpiritStrengthInput,
 } from '../quantities/index.js';
+import { componentOfSolvent, type ComponentName } from './components.js';
 import { SOLVENT_IDS, type SolventId } from './data/solventNames.js';
 import { ethanolShareFromVolume } from './ethanolWater.js';
 
@@ -50,6 +51,8 @@ export type GivenAddition =
 export interface Addition {
   readonly grams: Decimal;
   readonly given: GivenAddition;
+  /** What its pure substance counts as. */
+  readonly component: ComponentName;
   /** The solvent with its assay, a fraction of one; a salt, or anything else, has none. */
   readonly holds: { readonly solvent: SolventId; readonly share: Estimate<Decimal> } | 'salt' | 'other';
 }
@@ -79,15 +82,18 @@ export function readAddition(path: string, fields: Fields, grams: Decimal): Addi
     const percents = readAssays(`${path}.assay`, fields['assay'], solvent);
     return {
       grams,
+      component: componentOfSolvent[solvent],
       given: frozen({ solvent, mass, assay: mapEnds(percents, (percent) => frozen({ percent })) }),
       holds: { solvent, share: mapEnds(percents, (percent) => percent.div(100)) },
     };
   }
   if (fields['assay'] !== undefined) refuse('unknown-key', `${path}.assay`, 'an assay of solvents only', 'an assay');
   if (named[0] === 'salt') {
-    return { grams, given: frozen({ salt: readText(`${path}.salt`, fields['salt']), mass }), holds: 'salt' };
+    const salt = readText(`${path}.salt`, fields['salt']);
+    return { grams, component: 'salts', given: frozen({ salt, mass }), holds: 'salt' };
   }
-  return { grams, given: frozen({ name: readText(`${path}.name`, fields['name']), mass }), holds: 'other' };
+  const name = readText(`${path}.name`, fields['name']);
+  return { grams, component: 'other', given: frozen({ name, mass }), holds: 'other' };
 }
 
 const SHARE: Limits = { above: 0, max: 100 };

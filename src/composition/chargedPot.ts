@@ -23,7 +23,7 @@ import {
 } from '../saponification/index.js';
 import { readAdditions, type Addition, type GivenAddition } from './additions.js';
 import { assayDimension, restOf } from './assays.js';
-import { COMPONENTS, componentOfSolvent, isSpirit, SPIRITS, type ComponentName } from './components.js';
+import { COMPONENTS, isSpirit, SPIRITS, type ComponentName } from './components.js';
 import { checkLoss, goneAt, readLoss, type GivenLoss, type Gone, type Loss } from './loss.js';
 
 /** A result of `soapFromLye`, also one read back from JSON: what was charged is worked through again. */
@@ -148,13 +148,11 @@ function beforeLoss(
     unsaponifiable: of.unsaponifiable,
     other: of.other,
   };
-  for (const { holds, grams: mass } of additions) {
+  for (const { component, holds, grams: mass } of additions) {
     if (typeof holds === 'string') {
-      const component = holds === 'salt' ? 'salts' : 'other';
       grams[component] = grams[component].plus(mass);
       continue;
     }
-    const component = componentOfSolvent[holds.solvent];
     const pure = mass.times(valueAt(holds.share, place, assayDimension(holds.solvent)));
     const rest = restOf(holds.solvent);
     grams[component] = grams[component].plus(pure);

@@ -12,7 +12,7 @@ import {
 import { HOT_SOAP_SCALDS } from '../lye/index.js';
 import { extremesOf, potCautions } from '../saponification/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
-import type { Addition, AdditionInput } from './additions.js';
+import type { AdditionInput } from './additions.js';
 import {
   ACID_INTO_HOT_SOAP,
   ALKALI_AMONG_ADDITIONS,
@@ -23,7 +23,7 @@ import {
 import { isNamedSpirit, namedAcid } from './namedAdditions.js';
 import { isNamedAlkali } from './namedAlkalis.js';
 import { readChargedPot, type ChargedPot, type GivenComposition, type MadeSoap } from './chargedPot.js';
-import { COMPONENTS, SPIRITS, SUGARS, componentOfSolvent, type ComponentName } from './components.js';
+import { COMPONENTS, SPIRITS, SUGARS, type ComponentName } from './components.js';
 import {
   ACID_NOT_COUNTED,
   AMINE_AS_CHARGED,
@@ -192,7 +192,7 @@ export function compositionFromSteps(input: CompositionFromInput, steps?: Steps)
 
 /** Whether something was weighed in that is this component, or one of these. */
 function holds({ additions }: ChargedPot, ...names: readonly ComponentName[]): boolean {
-  return additions.some((addition) => names.includes(componentOf(addition)));
+  return additions.some(({ component }) => names.includes(component));
 }
 
 /** Whether something was weighed in by such a name only. */
@@ -202,14 +202,11 @@ function isAnyNamed({ additions }: ChargedPot, isSuch: (name: string) => boolean
 
 const isNamedAcid = (name: string): boolean => namedAcid(name) !== undefined;
 
-function componentOf({ holds: held }: Addition): ComponentName {
-  if (held === 'salt') return 'salts';
-  return held === 'other' ? 'other' : componentOfSolvent[held.solvent];
-}
-
 function notesOf(pot: ChargedPot): readonly Remark[] {
   const impure = pot.additions.filter(({ holds: held }) => typeof held === 'object' && held.share.low.lt(1));
-  const rests = new Set(impure.map((one) => (componentOf(one) === 'triethanolamine' ? REST_IS_OTHER : REST_IS_WATER)));
+  const rests = new Set(
+    impure.map(({ component }) => (component === 'triethanolamine' ? REST_IS_OTHER : REST_IS_WATER)),
+  );
   return frozen([
     ...pot.soap.notes,
     ...rests,

@@ -37,7 +37,7 @@ const NO_ALKALI =
 export const plainWords = (name: string): string =>
   name
     .normalize('NFD')
-    .replaceAll(/\p{M}+/gu, '')
+    .replaceAll(/\p{M}/gu, '')
     .toLowerCase()
     .replaceAll(/[^a-z]+/g, ' ')
     .trim();

@@ -9,6 +9,8 @@ const DISSOLVES_TO: Readonly<Record<Alkali, string>> = { naoh: '52.2', koh: '52.
  * figure is on file: their sum counts against the lower of the two limits, a convention that errs towards more water,
  * because each keeps the other out of solution. Undefined where there is no alkali.
  */
+export function dissolvesTo(alkalis: readonly [Alkali, ...Alkali[]]): Decimal;
+export function dissolvesTo(alkalis: readonly Alkali[]): Decimal | undefined;
 export function dissolvesTo(alkalis: readonly Alkali[]): Decimal | undefined {
   return alkalis.length === 0 ? undefined : Decimal.min(...alkalis.map((alkali) => DISSOLVES_TO[alkali]));
 }

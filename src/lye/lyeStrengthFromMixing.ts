@@ -80,7 +80,6 @@ export function lyeStrengthFromMixingSteps(
   noted(steps, 'hydroxide in it', 'm·w', 'g', grams.likely);
   const strength = mapEnds(grams, (pure) => frozen({ percent: pure.times(100).div(lye) }));
   noted(steps, 'strength', 'm·w/(m + m(water))', 'percent', strength.likely.percent);
-  const most = dissolvesTo([charge.alkali]);
   return frozen({
     by: 'lyeStrengthFromMixing',
     given: frozen({ ...givenCharge(charge), water: frozen({ g: water }) }),
@@ -89,7 +88,7 @@ export function lyeStrengthFromMixingSteps(
     hydroxide: mapEnds(grams, (pure) => frozen({ mol: pure.div(hydroxideMolarMass(charge.alkali)) })),
     cautions: alkaliCautions(
       charge.source.state === 'solid' ? SOLID_INTO_COLD_WATER : DILUTING_WARMS,
-      ...(most !== undefined && strength.high.percent.gt(most) ? [STRONGER_THAN_DISSOLVES] : []),
+      ...(strength.high.percent.gt(dissolvesTo([charge.alkali])) ? [STRONGER_THAN_DISSOLVES] : []),
     ),
     basis: BASIS,
     edition: EDITION,

@@ -26,8 +26,8 @@ export function suggestion(written: string, known: readonly string[]): string {
   const same = longer.filter(({ length }) => length === word.length);
   if (same.length > 0) return didYouMean(same);
   if (longer.length > 0 && word.length > 2) return didYouMean(longer);
-  const called = Object.hasOwn(CALLED_HERE, word) ? CALLED_HERE[word] : undefined;
-  if (called !== undefined && known.includes(called)) return didYouMean([called]);
+  const called = known.filter((candidate) => candidate === CALLED_HERE[word]);
+  if (called.length > 0) return didYouMean(called);
   if (word === 'superfat' && known.includes('target')) return didYouMean(['target.superfat']);
   // of three letters any is close to any, and for mL nobody should be offered mg; kgs is kg
   if (word.length < 4) return didYouMean(known.filter((candidate) => word === `${candidate.toLowerCase()}s`));

@@ -40,7 +40,7 @@ export function readRanged(
   path: string,
   value: unknown,
   readOne: (path: string, value: unknown) => Decimal,
-  backward?: string,
+  backward = '',
 ): RangeOf<Decimal> {
   if (!isRange(path, value)) {
     try {
@@ -62,9 +62,7 @@ export function readRanged(
   return frozen({ low, likely, high });
 }
 
-function isIn(unit: string | undefined, quantity: unknown): boolean {
-  return unit !== undefined && typeof quantity === 'object' && quantity !== null && unit in quantity;
-}
+const isIn = (unit: string, quantity: unknown): boolean => Object.hasOwn(Object(quantity) as object, unit);
 
 function isRange(path: string, value: unknown): boolean {
   if (typeof value !== 'object' || value === null || isList(value) || isDecimal(value)) return false;

@@ -1,7 +1,23 @@
-import { isCalculationError, isList, readFields, refuse } from '../numbers/index.js';
+import { isCalculationError, isList, readFields, refuse, type Fields } from '../numbers/index.js';
 
 /** `251-258` as people write a range. */
 const TWO_FIGURES = /^\s*(\d[\d.]{0,9})\s*(?:-|–|\.\.|to)\s*(\d[\d.]{0,9})\s*$/;
+
+/** The fields of what comes, a list of two being from one to the other; none of what cannot be looked at. */
+function fieldsOf(value: unknown): Fields {
+  try {
+    if (!isList(value)) return readFields('', value);
+    return value.length === 2 ? { low: value[0], high: value[1] } : {};
+  } catch {
+    return {};
+  }
+}
+
+/** The only field that there is. */
+function loneField(value: unknown): readonly [string, unknown] | undefined {
+  const [field, ...others] = Object.entries(fieldsOf(value));
+  return others.length > 0 ? undefined : field;
+}
 
 /** The two ends of what looks like a range written otherwise. */
 function endsOf(value: unknown): readonly [unknown, unknown] | undefined {
@@ -9,9 +25,7 @@ function endsOf(value: unknown): readonly [unknown, unknown] | undefined {
     const found = TWO_FIGURES.exec(value);
     return found === null ? undefined : [found[1], found[2]];
   }
-  if (typeof value !== 'object' || value === null) return undefined;
-  if (isList(value)) return value.length === 2 ? [value[0], value[1]] : undefined;
-  const { low, high, min = low, max = high } = readFields('', value);
+  const { low, high, min = low, max = high } = fieldsOf(value);
   return min === undefined || max === undefined ? undefined : [min, max];
 }
 
@@ -21,23 +35,23 @@ function figure(value: unknown): string {
   return typeof value === 'string' && value.length <= 12 ? value : '…';
 }
 
+const inUnit = (unit: string, value: unknown): string => `{ ${unit.slice(0, 24)}: ${figure(value)} }`;
+
 /** An end as it would be written; a bare figure lacks its unit. */
 function written(end: unknown): string {
-  if (typeof end !== 'object' || end === null || isList(end)) return '…';
-  const [unit, ...others] = Object.entries(readFields('', end));
-  return unit === undefined || others.length > 0 ? '…' : `{ ${unit[0].slice(0, 24)}: ${figure(unit[1])} }`;
+  const field = loneField(end);
+  return field === undefined ? '…' : inUnit(...field);
 }
 
 /** The range that a value may have meant, in the shape that is read. */
 function meantRange(value: unknown): string | undefined {
   const ends = endsOf(value);
   if (ends !== undefined) return `{ low: ${written(ends[0])}, high: ${written(ends[1])} }`;
-  if (typeof value !== 'object' || value === null || isList(value)) return undefined;
-  const [unit, ...others] = Object.entries(readFields('', value));
-  const inside = unit === undefined || others.length > 0 ? undefined : endsOf(unit[1]);
-  if (unit === undefined || inside === undefined) return undefined;
-  const [low, high] = inside.map((end) => `{ ${unit[0].slice(0, 24)}: ${figure(end)} }`);
-  return `{ low: ${String(low)}, high: ${String(high)} }`;
+  const field = loneField(value);
+  if (field === undefined) return undefined;
+  const [unit, held] = field;
+  const inside = endsOf(held);
+  return inside && `{ low: ${inUnit(unit, inside[0])}, high: ${inUnit(unit, inside[1])} }`;
 }
 
 /**
@@ -47,12 +61,7 @@ function meantRange(value: unknown): string | undefined {
  */
 export function refuseMeantRange(path: string, value: unknown, error: unknown): never {
   if (!isCalculationError(error)) throw error;
-  let meant: string | undefined;
-  try {
-    meant = meantRange(value);
-  } catch {
-    throw error; // what cannot be looked at is refused as it was
-  }
+  const meant = meantRange(value);
   if (meant === undefined) throw error;
   const each = meant.includes('…') && error.code === 'bad-shape' ? `, each end ${error.expected}` : '';
   refuse(error.code, path, `one value, or a range as ${meant}${each}`, error.received);

@@ -43,15 +43,16 @@ export function splitToStep(masses: readonly MassInput[], step: MassInput): read
     by,
     'nearest',
   );
-  const parts = exact.map((g, at) => {
+  const parts = exact.map((g) => {
     const floor = toStep(g, by, 'down');
-    return { at, floor, remainder: g.minus(floor) };
+    return { floor, remainder: g.minus(floor) };
   });
   const steps = parts
     .reduce((rest, { floor }) => rest.minus(floor), total)
     .div(by)
     .toNumber();
-  const byRemainder = [...parts].sort((a, b) => b.remainder.cmp(a.remainder) || a.at - b.at);
+  // sorting leaves what is equal in its order
+  const byRemainder = [...parts].sort((a, b) => b.remainder.cmp(a.remainder));
   const raised = new Set(byRemainder.slice(0, steps));
   return frozen(parts.map((part) => frozen({ g: raised.has(part) ? part.floor.plus(by) : part.floor })));
 }

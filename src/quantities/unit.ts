@@ -47,11 +47,14 @@ export function scaled(factor: string | (() => Decimal), source: SourceId): Unit
   return { toCanonical: (value) => value.times(used()), fromCanonical: (value) => value.div(used()), source };
 }
 
+function canonicalName<U extends string>(units: Units<U>): string {
+  return String(Object.keys(units).find((key) => units[key as U].isCanonical === true));
+}
+
 /** What a quantity looks like, in words. */
 function aQuantity(units: Units<string>): string {
-  const names = Object.keys(units);
-  const chief = names.find((name) => units[name]?.isCanonical === true) ?? '';
-  const others = names.filter((name) => name !== chief);
+  const chief = canonicalName(units);
+  const others = Object.keys(units).filter((name) => name !== chief);
   return `a quantity such as { ${chief}: … }${others.length === 0 ? '' : ` (or ${others.join(', ')})`}`;
 }
 
@@ -82,8 +85,7 @@ export function readQuantity<U extends string>(
   if (isCanonical === true) return came;
   const read = toCanonical(came, at);
   if (isBackward === true) {
-    const name = Object.keys(units).find((key) => units[key as U].isCanonical === true);
-    return checkedNumber(at, read, limits, came.toString(), String, ` ${String(name)}`);
+    return checkedNumber(at, read, limits, came.toString(), String, ` ${canonicalName(units)}`);
   }
   const told = (limit: number | string | Decimal): string =>
     fromCanonical(new Decimal(limit), at).toSignificantDigits(6).toString();

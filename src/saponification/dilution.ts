@@ -1,15 +1,5 @@
 import { STRENGTH } from '../lye/index.js';
-import {
-  asWritten,
-  Decimal,
-  frozen,
-  readNumber,
-  readShape,
-  refuse,
-  refuseKey,
-  ZERO,
-  type Numeric,
-} from '../numbers/index.js';
+import { Decimal, frozen, readNumber, readShape, refuse, refuseKey, ZERO, type Numeric } from '../numbers/index.js';
 import {
   readMass,
   readPercent,
@@ -63,7 +53,6 @@ const EXPECTED =
  */
 export function readDilution(path: string, value: unknown): GivenDilution {
   if (value === 'as-is') return value;
-  if (typeof value === 'string') refuse('bad-shape', path, EXPECTED, asWritten(value));
   const fields = readShape(path, value, WAYS, EXPECTED);
   const [way, second] = Object.keys(fields);
   if (way === undefined) refuse('missing', path, EXPECTED, 'an empty object');

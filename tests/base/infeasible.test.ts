@@ -96,6 +96,13 @@ describe('baseFromTarget: infeasible targets name the bound and the nearest feas
     expect(expectNearest({ ...solid, target: open }, 2).message).toContain('solid alkali must be dissolved');
   });
 
+  it('water for one solid alkali beside a solution', () => {
+    const naoh = { solution: { hydroxide: percent(50) } };
+    const both = { naoh, koh: { solid: { hydroxide: percent(90) } }, kohShare: percent(10) };
+    const { message } = expectNearest({ ...target({ soap: percent(55) }), alkali: both }, 2);
+    expect(message).toContain('solid alkali must be dissolved');
+  });
+
   it('a solid in no water at all', () => {
     const solid = (water: string): BaseFromTargetInput => ({
       ...clear,
@@ -115,6 +122,19 @@ describe('baseFromTarget: infeasible targets name the bound and the nearest feas
     expect(path).toBe('target.glycerol');
     expect(message).toContain('glycerol of at least 5.395 percent with water making up the rest');
     expect(message).toContain('bring 5.3949 percent of the base, received 5 percent');
+  });
+
+  it('glycerol that the fats set free before the water, which follows from it', () => {
+    // 5.394 928 % · 55/40 = 7.418 % of glycerol forms, and the water has no room either, as above
+    const both = refused(target({ soap: percent(55), glycerol: percent(5) }));
+    expect([both?.code, both?.path]).toEqual(['infeasible', 'target.glycerol']);
+    expect(both?.expected).toContain('fats, lye and other additions bring 7.418 percent of the base');
+  });
+
+  it('shares that leave no room before all that must be weighed', () => {
+    const both = refused(target({ soap: percent(75), glycerol: percent(5) }));
+    expect([both?.code, both?.path]).toEqual(['infeasible', 'target']);
+    expect(both?.received).toContain('104 percent');
   });
 
   it('glycerol that is left out, and is less than what forms', () => {

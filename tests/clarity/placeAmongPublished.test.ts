@@ -18,6 +18,7 @@ import { checkValues, knownDisagreements } from 'laurate/check-values';
 import { workingOf } from 'laurate/reports';
 import { describe, expect, it } from 'vitest';
 import { resultOf } from '../../src/checkValues/calls.js';
+import { leadingFigureOf } from '../../src/clarity/leadingFigures.js';
 import { placeAmong } from '../../src/clarity/placeAmongPublished.js';
 import { Decimal } from '../../src/numbers/index.js';
 import { textOf, throughJson } from '../laws/exact.js';
@@ -180,6 +181,7 @@ describe('placeAmongPublished: precedent', () => {
     expect(precedent.text).toMatch(/^No published formula of this kind was found: .* neither for it nor against it/);
     // a glycerite of 20 % soap below, a shaving cream above
     expect([precedent.soapBelow?.percent.toString(), precedent.soapAbove?.percent.toString()]).toEqual(['20', '48.67']);
+    expect(precedent.text).toMatch(/ With these clearing agents in other forms the nearest hold 20 % and 48\.67 % of soap\.$/);
     expect(sameAgents.map(({ form, clearingAgents }) => [form, clearingAgents])).toEqual([
       ['cream', 'polyol-only'],
       ['cream', 'polyol-only'],
@@ -208,12 +210,18 @@ describe('placeAmongPublished: precedent', () => {
   it('says so of one, and of none with all its amounts', () => {
     const one = placeAmong([madeUp('a', [40, 20, 40], 20)], { composition: bar });
     expect(one.precedent.text).toMatch(/^One complete formula is published of this kind: a bar/);
+    const two = placeAmong([madeUp('a', [40, 20, 40], 20), madeUp('b', [50, 10, 40], 20)], { composition: bar });
+    expect(two.precedent.text).toMatch(/^2 complete formulas are published of this kind: a bar/);
     const lost = Object.fromEntries(
       Object.entries(madeUp('a', [40, 20, 40], 20)).filter(([key]) => key !== 'shares'),
     ) as unknown as PublishedFormula;
     const none = placeAmong([lost], { composition: bar });
     expect(none.precedent.text).toMatch(/was found with all its amounts: .* other kinds\.$/);
     expect([none.precedent.incomplete, none.nearest, none.sameAgents]).toEqual([1, [], []]);
+    expect([leadingFigureOf(lost, 'water'), leadingFigureOf(lost, 'clearingAgentsPerSoap')]).toEqual([
+      undefined,
+      undefined,
+    ]);
     expect(none.figures.water.clear.stated).toEqual({ count: 0 });
   });
 
@@ -267,7 +275,8 @@ describe('placeAmongPublished: verdicts', () => {
     const between = low.percent.plus(high.percent).div(2).toNumber();
     const upTo = many(30).map((one) => ({ ...one, shares: { ...one.shares, water: { percent: Decimal.min(one.shares?.water?.percent ?? 0, between) } } }));
     expect(placeAmong(upTo, { composition: across }).figures.water.place).toBe('cannot-tell');
-    expect(placeAmong(many(30), { composition: bar }).notes.map(({ code }) => code)).not.toContain('few-clear-formulas');
+    const noted = (count: number) => placeAmong(many(count), { composition: bar }).notes.map(({ code }) => code);
+    expect(noted(29)).toEqual(['few-clear-formulas', ...noted(30)]);
   }); // prettier-ignore
 
   it('an inferred outcome is never counted with the stated', () => {

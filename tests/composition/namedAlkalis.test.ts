@@ -1,11 +1,11 @@
 /** What alkalis and acids are called in the trade. */
 import { describe, expect, it } from 'vitest';
-import { namedAcid } from '../../src/composition/namedAdditions.js';
+import { isNamedSpirit, namedAcid } from '../../src/composition/namedAdditions.js';
 import { isNamedAlkali, namedAlkali } from '../../src/composition/namedAlkalis.js';
 
 describe('sodium hydroxide goes by the name of', () => {
   it.each([
-    'sodium hydroxide', 'NaOH, 50 %', 'Caustic-Soda', 'Lye', 'Natriumhydroxid', 'Ätznatron', 'Aetznatron', 'Natronlauge 30 %', 'Seifenstein',
+    'sodium hydroxide', 'NaOH, 50 %', 'Caustic-Soda', 'caustic  soda', 'Lye', 'Natriumhydroxid', 'Ätznatron', 'Aetznatron', 'Natronlauge 30 %', 'Seifenstein',
     'soude caustique', 'Hydroxyde de sodium', 'lessive de soude', 'sosa cáustica', 'hidróxido de sodio', 'Soda Caustica', 'idrossido di sodio',
     'soda cáustica', 'hidróxido de sódio', 'natronloog', 'natriumhydroxide', 'bijtende soda', 'lejía de sosa', 'A\u0308tznatron',
   ])('%s', (name) => {
@@ -16,7 +16,7 @@ describe('sodium hydroxide goes by the name of', () => {
 describe('potassium hydroxide goes by the name of', () => {
   it.each([
     'potassium hydroxide', 'Lye (KOH)', 'caustic potash', 'Kaliumhydroxid', 'Ätzkali', 'Kalilauge', 'potasse caustique', 'hydroxyde de potassium',
-    'lessive de potasse', 'potasa cáustica', 'hidróxido de potasio', 'potassa caustica', 'idrossido di potassio', 'hidróxido de potássio', 'kaliloog', 'kaliumhydroxide',
+    'lessive de potasse', 'potasa cáustica', 'hidróxido de potasio', 'hidróxido potásico', 'hidróxido potássico', 'potassa caustica', 'idrossido di potassio', 'hidróxido de potássio', 'kaliloog', 'kaliumhydroxide',
   ])('%s', (name) => {
     expect(namedAlkali(name)).toBe('koh');
   }); // prettier-ignore
@@ -25,7 +25,7 @@ describe('potassium hydroxide goes by the name of', () => {
 describe('a weaker alkali, or one of unknown strength, goes by the name of', () => {
   it.each([
     'potash', 'Pearl ash', 'soda ash', 'washing soda', 'Sodium carbonate', 'potassium carbonate', 'sodium silicate', 'waterglass', 'water glass',
-    'slaked lime', 'quicklime', 'borax', 'ammonia', 'Pottasche', 'Waschsoda', 'Soda', 'Natriumkarbonat', 'Natronwasserglas', 'Löschkalk', 'Salmiakgeist', 'Lauge',
+    'slaked lime', 'quicklime', 'borax', 'ammonia', 'Pottasche', 'Waschsoda', 'Soda', 'Soda (!)', 'Natriumkarbonat', 'Natronwasserglas', 'Löschkalk', 'Salmiakgeist', 'Lauge',
     'carbonate de soude', 'cristaux de soude', 'chaux éteinte', 'ammoniaque', 'carbonato de sodio', 'cal apagada', 'amoníaco', 'carbonato di potassio', 'calce',
     'borace', 'barrilha', 'bórax', 'potas', 'kristalsoda', 'natriumcarbonaat', 'gebluste kalk', 'loog', 'soude',
   ])('%s', (name) => {
@@ -41,6 +41,21 @@ describe('no alkali is', () => {
   ])('%s', (name) => {
     expect(namedAlkali(name)).toBeUndefined();
     expect(isNamedAlkali(name)).toBe(false);
+  }); // prettier-ignore
+});
+
+describe('a spirit goes by the name of', () => {
+  it.each([
+    'Alcohol, denatured', 'rubbing alcohols', 'spirit', 'mineral spirits', 'Ethanol 96 %', 'methanol', 'propanol', '2-Propanol', 'isopropanol', 'isopropyl',
+    'IPA', 'IMS', 'meths', 'methylated', 'vodka', 'gin', 'rum', 'brandy', 'tincture of benzoin', 'tinctures',
+  ])('%s', (name) => {
+    expect(isNamedSpirit(name)).toBe(true);
+  }); // prettier-ignore
+
+  it.each([
+    'alcohol-free scent', 'spirit vinegar', 'cetyl alcohol', 'fatty alcohols', 'sugar alcohol', 'Cetearyl Alcohol', 'ginger', 'rumba red', 'inspiriting', 'thanol',
+  ])('but not by %s', (name) => {
+    expect(isNamedSpirit(name)).toBe(false);
   }); // prettier-ignore
 });
 

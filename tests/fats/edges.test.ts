@@ -12,7 +12,10 @@ const codes = (remarks: readonly { readonly code: string }[]): string[] => remar
 describe('names', () => {
   it.each([
     ['Flax-seed oil', 'flaxseed oil', true],
+    ['Flax--seed oil', 'flaxseed oil', true],
+    ['Grade 50--fifty', 'grade 50fifty', true],
     ['Lot 1.5', 'Lot 15', false],
+    ['Lot 1-5', 'Lot 15', false],
     ['!?', '!?', true],
     ['!?', '...', false],
     ['drum', 'dram', false],
@@ -30,7 +33,9 @@ describe('names', () => {
       return list.split(' or ').length;
     };
     expect([offered('acid'), offered('rosi')]).toEqual([5, 3]);
-    for (const word of ['oi', 'oil']) expect(refusal(() => fat(word)).message).not.toContain('did you mean');
+    expect(refusal(() => fat('bab')).message).toContain('did you mean babassu-oil?');
+    for (const word of ['oi', 'oil', 'ba', 12, null])
+      expect(refusal(() => fat(word as string)).message).not.toContain('did you mean');
   });
 });
 

@@ -156,6 +156,7 @@ describe('fat: refusals', () => {
     ['babasu', ['babassu-oil']],
     ['rape oil', ['canola-oil', 'rapeseed-oil-high-erucic']],
     ['coconut oli', ['coconut-oil']],
+    ['beas wax', ['beeswax']], // only as one word it comes near
   ])('%s, with what may be meant', (name, candidates) => {
     const { code, path, message } = refusal(() => fat(name));
     expect({ code, path }).toEqual({ code: 'unknown-fat', path: 'fat' });

@@ -1,14 +1,23 @@
 /** Where tables join, and what is told of a heat. */
 import { lyeDensity } from 'laurate';
 import { describe, expect, it } from 'vitest';
+import { dissolvesTo } from '../../src/lye/dissolvesTo.js';
 import { lyeHeatCapacity, naohHeatAt } from '../../src/lye/lyeHeats.js';
 import { Decimal } from '../../src/numbers/index.js';
+
+describe('what dissolves of soda and potash together', () => {
+  it('is as much as of the one that dissolves less, and of none nothing is told', () => {
+    expect(dissolvesTo(['naoh', 'koh']).toString()).toBe('52.2');
+    expect(dissolvesTo(['koh', 'koh']).toString()).toBe('52.8');
+    expect(dissolvesTo([])).toBeUndefined();
+  });
+});
 
 describe('heat of dissolving', () => {
   it.each([
     // moles of water to one of NaOH, kJ/mol: Koretsky, and between them Felder and Rousseau
+    ['30', '42.72'], // the first to be asked for lies between rows of the other
     ['20', '42.865'],
-    ['30', '42.72'],
     ['40', '42.59'],
     ['100', '42.334'],
     ['200', '42.26'],

@@ -254,6 +254,8 @@ describe('suggestion and refuseKey: what is offered, and how much of it', () => 
   it('offers three words at most, and of two letters none that begin with them', () => {
     expect(suggestion('lon', four)).toBe(' (did you mean "longa" or "longb" or "longc"?)');
     expect(suggestion('lo', four)).toBe('');
+    expect(suggestion('oil in grams', ['fats', 'target'])).toBe('');
+    expect(suggestion('constructor', ['fats', 'target'])).toBe('');
   });
 
   it('of three letters offers no neighbour, but the plural of a unit', () => {

@@ -83,12 +83,15 @@ describe('what may have been meant', () => {
     [{ mgKohPerG: [251, '258'] }, '{ low: { mgKohPerG: 251 }, high: { mgKohPerG: 258 } }'],
     [{ mgKohPerG: { min: 251, max: 258 } }, '{ low: { mgKohPerG: 251 }, high: { mgKohPerG: 258 } }'],
     [{ g: ['1234567890123', true] }, '{ low: { g: … }, high: { g: … } }, each end a quantity'],
+    [{ g: ['123456789012', '1234567890.5'] }, '{ low: { g: 123456789012 }, high: { g: 1234567890.5 } }'],
+    [{ min: { g: [1] }, max: { g: null } }, '{ low: { g: … }, high: { g: … } }, each end a quantity'],
+    [{ min: { ['u'.repeat(30)]: 1 }, max: { g: 2 } }, `{ low: { ${'u'.repeat(24)}: 1 }, high: { g: 2 } }`],
     [{ ['u'.repeat(30)]: [1, 2] }, `{ low: { ${'u'.repeat(24)}: 1 }, high: { ${'u'.repeat(24)}: 2 } }`],
   ])('%j is shown in the shape that is read', (value, shown) => {
     expect(expectedOf(value)).toBe(`one value, or a range as ${shown}`);
   });
 
-  it.each<[unknown]>([['251'], ['a-b'], [[1]], [[1, 2, 3]], [5], [null], [{}], [{ g: 5 }], [{ min: 1 }], [{ max: 1 }], [{ g: [1, 2], kg: 1 }]])(
+  it.each<[unknown]>([['251'], ['a-b'], ['x251-258'], ['251-258x'], [[1]], [[1, 2, 3]], [5], [null], [{}], [{ g: 5 }], [{ min: 1 }], [{ max: 1 }], [{ g: [1, 2], kg: 1 }]])(
     '%j looks like none, and is refused as it was',
     (value) => {
       expect(expectedOf(value)).toBe('a quantity');
@@ -99,6 +102,11 @@ describe('what may have been meant', () => {
     const thrower = new Proxy({}, { ownKeys: () => { throw new Error('read'); } }); // prettier-ignore
     expect(expectedOf(thrower)).toBe('a quantity');
     expect(expectedOf('251-258', new RangeError('no'))).toBe('RangeError: no');
+    const list = Object.defineProperty([1, 2], 0, { get: () => { throw new Error('read'); } }); // prettier-ignore
+    expect(expectedOf(list)).toBe('a quantity');
+    const text = { toString: () => '251-258', g: 1 };
+    expect(expectedOf(text)).toBe('a quantity');
+    expect(expectedOf(Object.create(null))).toBe('a quantity');
     const other = new CalculationError('not-a-number', 'x', 'a number', 'that');
     expect(expectedOf('251-258', other)).toBe('one value, or a range as { low: …, high: … }');
   });

@@ -101,6 +101,12 @@ describe('readQuantity: refusals', () => {
     expect(refusal(() => grams(value))).toEqual({ code, path, message: `${path}: expected ${said}` });
   });
 
+  it('names no other unit where there is none', () => {
+    expect(refusal(() => readQuantity('x', 5, { g: massUnits.g })).message).toBe(
+      'x: expected a quantity such as { g: … }, received 5',
+    );
+  });
+
   it.each([
     [
       'g',

@@ -162,6 +162,13 @@ describe('readRecipe: fats', () => {
     });
   });
 
+  it("of one's own may be what does not say whether it is a map", () => {
+    const fault = (): never => {
+      throw new Error('an error of the value came through');
+    };
+    expect(named('Drum 7', new Proxy({ 'Drum 7': lot }, { getPrototypeOf: fault })).fats[0]?.fat).toBe(lot);
+  });
+
   it("of one's own stand before the published", () => {
     expect(named('coconut-oil', { 'coconut-oil': lot }).fats[0]?.fat).toBe(lot);
     expect(named('copra oil', { 'coconut-oil': lot }).fats[0]?.fat).toBe(fat('coconut-oil'));

@@ -40,7 +40,6 @@ export const branchReasons: readonly BranchReason[] = [
   { file: /^audit\/solventDensities/, code: /density\?\./, why: CLOSED_LIST },
   { file: /^composition\/chargedPot/, code: /turning\[2\]/, why: SAME_LENGTH },
   { file: /^lye\/lyeHeats/, code: /\?\? coldest/, why: 'Never reached: there is at least one row. The compiler asks for it.' },
-  { file: /^lye\/dissolvesTo/, code: /length === 0/, why: 'Never reached by the public functions, which ask of a lye with at least one alkali.' },
   { file: /^(?:numbers\/readNumber|quantities\/unit)/, code: /\?\? (?:0|'')/, why: CLOSED_LIST },
   { file: /^reports\/(?:charts\/stageLog|declaration\/(?:inOrder|ingredientNames))/, code: /\?\?|=== undefined/, why: CLOSED_LIST },
   { file: /^fats\/fat\.ts/, code: /row\.acidValue|exact === undefined/, why: OF_A_TABLE },

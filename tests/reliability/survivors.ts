@@ -263,18 +263,12 @@ export const reasons: readonly Reason[] = [
     why: 'Never undefined: there are three turning points. The compiler asks for it.',
   },
   {
-    file: /composition\/compositionFrom\.ts$/,
-    was: /^held === '(?:salt|other)'$/,
-    becomes: /^false$/,
-    why: 'Equivalent: whether salts or other things are held is asked nowhere, only whether a solvent is. The compiler asks for it.',
-  },
-  {
     file: /composition\/mixtureCurve\.ts$/,
     was: /\?\.y$/,
     why: 'Never undefined: a grid has a figure for each temperature in each of its rows. The compiler asks for it.',
   },
   {
-    file: /numbers\/(?:described|readNumber)\.ts$/,
+    file: /numbers\/(?:described|readNumber)\.ts$|recipe\/readRecipe\.ts$/,
     was: /^\{\s*return (?:false|undefined);[^}]*\}$/,
     why: 'Equivalent: without an answer it is not so.',
   },
@@ -291,20 +285,9 @@ export const reasons: readonly Reason[] = [
     why: 'Equivalent unless somebody set decimal.js before this library is loaded: no test of this run loads it that late.',
   },
   {
-    file: /quantities\/estimate\.ts$/,
-    was: /^(?:unit !== undefined|typeof quantity === 'object'|quantity !== null|unit !== undefined && typeof quantity === 'object'(?: && quantity !== null)?)$/,
-    becomes: /^true$/,
-    why: 'Equivalent: both ends have been read as quantities by then, which are objects, and none has a unit called undefined. The compiler asks for it.',
-  },
-  {
-    file: /quantities\/rounded\.ts$/,
-    was: /^a\.at - b\.at$/,
-    why: 'Equivalent: sorting leaves what is equal in its order, so that the first comes first anyway.',
-  },
-  {
     file: /quantities\/unit\.ts$/,
     was: /isCanonical === true$|^true$/,
-    why: 'Equivalent: a canonical unit is carried over to itself, and its name is looked up for the words of a refusal; it only saves time.',
+    why: 'Equivalent: a canonical unit is carried over to itself; it only saves time.',
   },
   {
     file: /lye\/freezingCurve\.ts$/,
@@ -357,9 +340,10 @@ export const reasons: readonly Reason[] = [
     why: 'Equivalent: a list of so many has a first, a last and a middle, or none of them. The compiler asks for each.',
   },
   {
-    file: /base\/infeasible\.ts$/,
-    was: /^\[undefined, undefined\]$/,
-    why: 'Equivalent: what is taken out of an empty list is undefined as well.',
+    file: /base\/blend\.ts$/,
+    was: /^(?:source|grams) === undefined/,
+    becomes: /^false$|&&/,
+    why: 'Equivalent: a plan has both the kind and the mass of an alkali, or neither. The compiler asks for each.',
   },
   {
     file: /fats\/readFat\.ts$/,
