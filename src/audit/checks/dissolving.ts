@@ -31,7 +31,7 @@ function solutionFindings({ lye }: Pot): readonly Finding[] {
   return lye.flatMap(({ path, alkali, charge, grams }) => {
     const most = dissolvesTo([alkali]);
     const strength = charge.source.hydroxide.likely.times(100);
-    if (charge.source.state !== 'solution' || most === undefined || strength.lte(most)) return [];
+    if (charge.source.state !== 'solution' || strength.lte(most)) return [];
     const leastWater = strength.div(most).minus(1).times(grams.value);
     const needs = `What is weighed needs at least ${inWords(leastWater, 4)} g of water more.`;
     return [found(path, strength, most, `A solution of ${inWords(strength)} % is stated`, needs, leastWater)];
