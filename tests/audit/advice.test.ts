@@ -126,6 +126,12 @@ describe('a lye that the spread of the lots explains', () => {
     );
     const noValue = audited(drumWith(183, { claimed: { superfat: { percent: '0.5' } } }));
     expect(findingIn(noValue, 'free-caustic-above-limit').explanation).toContain('No slip need be behind it');
+    const noAim = audited(
+      drumWith(183, {
+        fats: [{ fat: 'Drum', mass: { g: '1000' }, claimed: { saponificationValue: { mgKohPerG: '259' } } }],
+      }),
+    );
+    expect(findingIn(noAim, 'free-caustic-above-limit').explanation).toContain('No slip need be behind it');
     const silent = audited(drumWith(184));
     expect(slipsIn(silent)).toEqual([]);
     expect(findingIn(silent, 'free-caustic-above-limit').explanation).toContain('No slip need be behind it');

@@ -1,5 +1,5 @@
 /** What a slip is looked for among: neighbours in a list of fats, units that fats are measured in, and figures miswritten. */
-import { fat, fats } from 'laurate';
+import { fat, fats, mixtureDensity, type SolventId } from 'laurate';
 import { describe, expect, it } from 'vitest';
 import { benchDensity } from '../../src/audit/solventDensities.js';
 import { fatUnitFactors } from '../../src/audit/slips/unitSlips.js';
@@ -57,6 +57,21 @@ describe('what a volume of spirit weighs', () => {
     expect(dense('0.90', '0.95')).toEqual(['0.79981', '0.81788', '0.82220']);
   });
 });
+
+describe('what a volume of another liquid weighs', () => {
+  const of = (solvent: SolventId, share: string) => {
+    const assay = new Decimal(share);
+    return benchDensity(solvent, { low: assay, likely: assay, high: assay })?.likely.toFixed(4);
+  };
+
+  it('is that of its mixture with water where there is a table, else of what is nearly pure', () => {
+    const table = (solvent: 'glycerol' | 'propylene-glycol', percent: number) =>
+      mixtureDensity({ solvent, share: { percent }, temperature: { celsius: 20 } }).density.gPerML.toFixed(4);
+    expect(of('propylene-glycol', '0.4')).toBe(table('propylene-glycol', 40));
+    expect(of('glycerol', '0.5')).toBe(table('glycerol', 50));
+    expect([of('dipropylene-glycol', '1'), of('dipropylene-glycol', '0.5'), of('sorbitol', '0.7')]).toEqual(['1.0206', undefined, undefined]);
+  });
+}); // prettier-ignore
 
 describe('a figure miswritten', () => {
   const meant = (text: string, code: string): readonly string[] =>

@@ -94,6 +94,16 @@ describe('figures in float64', () => {
     expect(relativeErrorOf(60)).toBeLessThan(2e-14);
   });
 
+  it('the bound counts every row, and is that of so many roundings', () => {
+    const row = { fat: 'coconut-oil', mass: { g: '100' } };
+    const recipe = { version: 1, fats: [row, row, row], lye: [{ alkali: 'naoh', mass: { g: '40' } }, { alkali: 'koh', mass: { g: '9' } }], additions: [{ name: 'clay', mass: { g: '5' } }] };
+    expect(floatPot(recipe, ownFats({}))?.rows).toBe(7); // and the water
+    for (const rows of [1, 7, 60]) {
+      const roundings = new Exact(48 + 2 * rows).times(new Exact(2).pow(-53));
+      expect(relativeErrorOf(rows)).toBeCloseTo(roundings.div(new Exact(1).minus(roundings)).toNumber(), 28);
+    }
+  }); // prettier-ignore
+
   it('a printed figure and the ends of its last digit are the exact ones, rounded', () => {
     fc.assert(
       fc.property(figure(99_999_999), (text) => {

@@ -331,9 +331,11 @@ describe('of anything else', () => {
     const spirit = { solvent: 'ethanol', mass: { g: '5' }, assay: { percentByVolume: '90' } };
     const warm = { stage: 'saponification', temperature: { celsius: '60' } };
     const thin = { fats: [{ fat: 'Drum', mass: { g: '7000000' } }], lye: [{ alkali: 'naoh', mass: { g: '14500000' }, solution: { hydroxide: { percent: '8' } } }] };
-    const rows = (count: number): object => pot({ lye: Array.from({ length: count }, () => lye(String(12000000 / count))) });
+    const rows = (count: number): object => pot({ lye: Array.from({ length: count }, () => lye('190000')) });
     const parts = ['5', '98'].map((percent) => pot({ water: { g: '24000000' }, claimed: { shares: { soap: { percent } } } }));
+    const colours = ['70', '40'].map((percent) => ({ name: 'colour', mass: { g: '5' }, claimed: { share: { percent } } }));
     const read = [
+      pot({ additions: colours }), // together more than the whole
       pot({ additions: [spirit] }), pot({ temperatures: [warm] }), pot(thin), rows(60), ...parts,
       pot({ lye: [lye('8700000')], claimed: { superfat: { percent: '33' } } }), pot({ additions: [{ name: 'vinegar', mass: { g: '5' } }] }),
       pot({ water: { g: '11500000' }, claimed: { waterPerAlkali: '0' } }), // of 0.96: nought and a digit more
@@ -345,6 +347,8 @@ describe('of anything else', () => {
     const solvent = (more: object): object => pot({ additions: [{ solvent: 'glycerol', mass: { g: '5' }, ...more }] });
     const heat = (temperature: unknown): object => pot({ temperatures: [{ ...warm, temperature }] });
     const left = [
+      pot({ fats: {} }), pot({ fats: [] }), pot({ lye: 5 }), pot({ additions: {} }), pot({ additions: [{ name: 'clay', mass: { g: '0' } }] }), pot({ claimed: { ph: ['9'] } }),
+      pot({ water: { g: '24000000' }, claimed: { waterPerAlkali: '-2' } }), pot({ lye: [{ ...lye('12000000'), alkali: 'x' }] }), pot({ lye: [{ alkali: 'x', mass: { g: '24000000' }, solution: { hydroxide: { percent: '50' } } }] }),
       pot({ claimed: [] }), pot({ claimed: 5 }), pot({ claimed: null }), pot({ lye: [lye('13000000', { hydroxide: { percent: '90' } })] }), solvent({ assay: { percent: '150' } }),
       solvent({ assay: { percentByVolume: '90' } }), solvent({ assay: {} }), solvent({ assay: { percent: 'x' } }), solvent({ solvent: 'sorbitol', mass: undefined, volume: { mL: '5' } }),
       pot({ temperatures: [{ ...warm, stage: 'resting' }] }), pot({ temperatures: [60] }), pot({ additions: [5] }), pot({ fats: [5] }), rows(61),

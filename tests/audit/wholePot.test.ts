@@ -39,6 +39,12 @@ describe('a total with additions by volume', () => {
     expect(total(g, spirit('300')).verdict).toBe(verdict);
   });
 
+  it('that leaves out all of the additions is seen', () => {
+    const added = [syrup(), { name: 'clay', mass: { g: '30' } }];
+    expect(total('1730', ...added).verdict).toBe('sound');
+    expect(findingIn(total('1500', ...added), 'total-contradicted').slips.map(({ words }) => words['part'])).toContain('the additions');
+  }); // prettier-ignore
+
   it('that counts millilitres as grams is seen', () => {
     const { slips } = findingIn(total('1800', spirit('300')), 'total-contradicted');
     expect(slips[0]).toMatchObject({
@@ -243,6 +249,15 @@ describe('shares of the whole', () => {
     );
     expect(verdicts).toEqual(['sound', 'wrong', 'wrong']);
   });
+
+  it('of soap in the volume of the pot are seen', () => {
+    // 66.2 g in 100 g are more in 100 mL: 67 to 72.6 g at 1.01 to 1.1 g/mL
+    expect(slipCodes(pot({ claimed: { shares: { soap: { percent: '70.0' } } } }))).toEqual(['weight-by-volume-as-by-weight']);
+    // glycerol is sold dry: nobody takes it for a syrup of 70 %
+    const dry = { solvent: 'glycerol', mass: { g: '200' }, assay: { percent: '99.5' } };
+    const claimed = { shares: { glycerol: { percent: '15.9' } } }; // 130.5 + 140 g in 1700 g
+    expect(slipCodes(pot({ additions: [dry], claimed }))).not.toContain('dry-as-syrup');
+  }); // prettier-ignore
 
   it('are judged with things that have only a name, and say what they are compared with', () => {
     // 993.3 g of soap in 1600 g: 62.1 %; of itself soap is always 100 %
@@ -532,11 +547,33 @@ describe('a figure below nothing', () => {
   });
 });
 
+describe('a pot of which something is not known', () => {
+  const additions = [{ name: 'citric acid', mass: { g: '5' } }, { name: 'caustic soda', mass: { g: '5' } }, syrup()];
+  const claimed = { superfat: { percent: '5' }, freeCausticAlkali: { percentNaoh: '0.05' }, total: { g: '1900' }, shares: { soap: { percent: '60' } }, ph: '7', waterPerAlkali: '2', waterPerFat: { percent: '33' }, strength: { percent: '34' } };
+  const printed = (more: object) => audited(pot({ additions, claimed, target: { superfat: { percent: '5' }, freeCausticAlkaliAtMost: { percentNaoh: '0.05' } }, ...more }));
+
+  it.each<[string, object]>([
+    ['a fat', { fats: [{ fat: 'moon butter', mass: { g: '1000' } }] }],
+    ['one of two fats', { fats: [{ fat: 'Lot', mass: { g: '500' } }, { fat: 'moon butter', mass: { g: '500' } }] }],
+    ['a fat that cannot be read', { fats: [{ fat: 5 }] }],
+    ['the lye', { lye: [{ alkali: 'x' }] }],
+    ['one of two lyes', { lye: [naoh('85.0'), { alkali: 'x' }] }],
+  ])('%s: the rest is told, but no superfat', (_, more) => {
+    const { findings, implied, basis, notes } = printed(more);
+    expect([implied, basis, notes]).toEqual([undefined, [], []]);
+    const codes = findings.map(({ code }) => code);
+    expect(codes).toEqual(expect.arrayContaining(['unreadable', 'acid-not-counted', 'alkali-not-counted', 'ph-cannot-tell', 'not-judged']));
+    for (const code of ['superfat-contradicted', 'target-missed', 'free-caustic-contradicted', 'worst-case']) expect(codes).not.toContain(code);
+    expect(findings.find(({ code }) => code === 'acid-not-counted')?.explanation).not.toContain('superfat from');
+  });
+}); // prettier-ignore
+
 describe('water among the additions', () => {
   it('is said to be none of the lye', () => {
     const dry = { water: undefined, claimed: { strength: { percent: '34' } } };
     const said = (more: object) => findingIn(audited(pot({ ...dry, ...more })), 'not-judged').explanation;
     expect(said({})).toContain('The water of the lye is not stated, so that');
+    expect(said({ additions: [syrup()] })).toContain('The water of the lye is not stated, so that');
     expect(said({ additions: [{ solvent: 'water', mass: { g: '330' } }] })).toContain(
       'not stated: water among the additions is not taken for it, so that',
     );
