@@ -32,6 +32,23 @@ describe('fat: worked by hand', () => {
     expect(bounds('myristic-acid')[1]).toBe('244.4411');
   });
 
+  it('holds an iodine value that a standard limits on one side only, and names every standard of it', () => {
+    const iodine = (id: PublishedFatId) => {
+      const { low, likely, high } = fat(id).iodineValue ?? {};
+      return [low, likely, high].map((each) => each?.gI2Per100g.toFixed(0));
+    };
+    expect(iodine('stearic-acid-50')).toEqual(['0', '0', '4']); // at most 4
+    expect(iodine('palmitic-acid')).toEqual(['0', '0', '2']); // at most 1, at most 2: a lot inside any is lawful
+    expect(iodine('tung-oil')).toEqual(['163', '224', '236']); // at least 163; its profile gives 212 to 236
+    expect(iodine('palm-superolein')).toEqual(['56', '64', '72']); // at least 60, which its profile holds already
+    expect(iodine('palm-olein')).toEqual(['50', '57', '62']); // a range of both ends, and two of at least 56
+    expect(fat('lauric-acid').iodineValue).toBeUndefined(); // at most 3 and no profile: nothing to plan with
+    for (const { id } of fats) {
+      const standards = (publishedFats[id].iodineValue ?? []).map(([, , source]) => source);
+      expect([id, standards.filter((source) => !fat(id).basis.includes(source))]).toEqual([id, []]);
+    }
+  });
+
   it('takes 7 % about a single observed value', () => {
     expect(bounds('rosin-ww')).toEqual(['157.821', '169.7000', '181.579']); // 169.7 * 0.93, * 1.07
     expect(fat('rosin-ww').from).toBe('observation');
