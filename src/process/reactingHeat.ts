@@ -1,4 +1,4 @@
-import { readAdditions, readComposition, SPIRITS, SPIRIT_CATCHES_FIRE } from '../composition/index.js';
+import { cautionsOfAdditions, readAdditions, readComposition, SPIRIT_CATCHES_FIRE } from '../composition/index.js';
 import type { AdditionInput, ChargedPot, GivenAddition } from '../composition/index.js';
 import type { ChargedFatInput } from '../fats/index.js';
 import { HOT_SOAP_SCALDS, lyeHeatCapacity, type Alkali, type LyeChargeInput } from '../lye/index.js';
@@ -153,11 +153,11 @@ export function mixedTemperature(
 
 /** The cautions of a pot that heats itself. */
 export function cautionsOfHeat({ soap, after }: ReactingHeat, ...first: readonly Remark[]): readonly Remark[] {
-  const { grams } = after.at('likely');
-  const holdsSpirit = SPIRITS.some((name) => grams[name].gt(0));
+  const ofAdditions = cautionsOfAdditions(after);
   return potCautions(soap.fats, soap.lye, soap.balance, undefined, [
     ...first,
-    ...(holdsSpirit ? [SPIRIT_MAY_BOIL, SPIRIT_CATCHES_FIRE] : []),
+    ...(ofAdditions.includes(SPIRIT_CATCHES_FIRE) ? [SPIRIT_MAY_BOIL] : []),
+    ...ofAdditions,
     REACTION_CAN_RUN,
     HOT_SOAP_SCALDS,
   ]);
