@@ -187,7 +187,6 @@ function basisOf(row: PublishedFat, said: readonly Remark[]): readonly SourceId[
       ...(row.observedSaponificationValue === undefined ? [] : [row.observedSaponificationValue[1]]),
       ...(row.profileSource ?? []),
       ...(row.unsaponifiable ?? []).map(([, , source]) => source),
-      ...(row.iodineValue ?? []).map(([, , source]) => source),
       'iupac-2021',
       ...(said.includes(notes.SPREAD_CONVENTION) || said.includes(notes.HALF_UNSAPONIFIABLE) ? [CONVENTION] : []),
     ]),
