@@ -20,7 +20,7 @@ import {
   type Temperature,
   type TemperatureInput,
 } from '../quantities/index.js';
-import { potCautions, readReactingPot, type GivenPot, type ReactingPot } from '../saponification/index.js';
+import { potCautions, readReactingPot, strengthOf, type GivenPot, type ReactingPot } from '../saponification/index.js';
 import type { SourceId } from '../sources/index.js';
 import { REACTION_CAN_RUN, SPIRIT_MAY_BOIL } from './cautions.js';
 import { fatHeatCapacity, modelEsters, neutralisation, technicalHeat } from './data/heats.js';
@@ -152,9 +152,14 @@ export function mixedTemperature(
 }
 
 /** The cautions of a pot that heats itself. */
-export function cautionsOfHeat({ soap, after }: ReactingHeat, ...first: readonly Remark[]): readonly Remark[] {
+export function cautionsOfHeat(
+  { soap, after, lyeGrams }: ReactingHeat,
+  ...first: readonly Remark[]
+): readonly Remark[] {
   const ofAdditions = cautionsOfAdditions(after);
-  return potCautions(soap.fats, soap.lye, soap.balance, undefined, [
+  // the lye goes in as it is made: what it cannot dissolve goes in solid
+  const made = { addsWater: false, strength: strengthOf({ lye: soap.lye, grams: lyeGrams }) };
+  return potCautions(soap.fats, soap.lye, soap.balance, made, [
     ...first,
     ...(ofAdditions.includes(SPIRIT_CATCHES_FIRE) ? [SPIRIT_MAY_BOIL] : []),
     ...ofAdditions,

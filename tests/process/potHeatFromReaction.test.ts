@@ -138,6 +138,20 @@ describe('potHeatFromReaction: cautions, notes, working', () => {
     expect(codes(parted.cautions)).toContain('sugar-in-hot-lye');
   });
 
+  it('warns of a lye that stays partly solid, and parts none of it unwarned', () => {
+    const flakes = { alkali: 'naoh', mass: { g: 130 }, solid: { hydroxide: { percent: 100 } } } as const;
+    const of = (g: number): boolean[] => {
+      const { fats, start } = heated({}).given;
+      const charge = { fats, start, lye: [flakes], water: { g } };
+      return [potHeatFromReaction(charge), stagedLye(charge)].map(({ cautions }) =>
+        codes(cautions).includes('stronger-than-dissolves'),
+      );
+    };
+    expect(of(0)).toEqual([true, true]);
+    expect(of(119)).toEqual([true, true]); // 130/249 is 52.209 %
+    expect(of(120)).toEqual([false, false]); // 52.0 %, and 52.2 dissolve
+  });
+
   it('says what is not known', () => {
     expect(codes(heated({}).notes)).toEqual(expect.arrayContaining(['no-measured-heat', 'all-at-once', 'heat-of-dilution-not-apart', 'heat-capacities-near-use'])); // prettier-ignore
     expect(heated({}).basis).toEqual(expect.arrayContaining(['handbooks-recalled', 'crc-aqueous-ions']));
