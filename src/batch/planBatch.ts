@@ -193,8 +193,9 @@ function batchOf(input: PlanBatchInput, steps?: Steps): Batch {
   const superfat = target && readTarget('target', target).superfat?.percent;
   const made = { addsWater: weighed.water.gt(0), strength: lye.strength, asked: { superfat } };
   // of pot, heat and pouring; those of the lye stand before them. A log warns of spirit without knowing of any.
+  const ofTheLye = [...soap.cautions, ...potCautions(weighed.fats, weighed.lye, soap, made)];
   const ofTheWork = together(composition.cautions, heat.reaction.cautions, volume.cautions).filter(
-    (remark) => !soap.cautions.includes(remark),
+    (remark) => !ofTheLye.includes(remark),
   );
   return frozen({
     by: 'planBatch',

@@ -219,14 +219,18 @@ function notesOf(pot: ChargedPot): readonly Remark[] {
 
 function cautionsOf(pot: ChargedPot): readonly Remark[] {
   const { fats, lye, balance } = pot.soap;
-  return potCautions(fats, lye, balance, undefined, [
+  return potCautions(fats, lye, balance, undefined, [...cautionsOfAdditions(pot), HOT_SOAP_SCALDS]);
+}
+
+/** The cautions of what is in a pot beside fats and lye, whenever it went in. */
+export function cautionsOfAdditions(pot: ChargedPot): readonly Remark[] {
+  return [
     ...(isAnyNamed(pot, isNamedAlkali) ? [ALKALI_AMONG_ADDITIONS] : []),
     ...(holds(pot, ...SPIRITS) || isAnyNamed(pot, isNamedSpirit) ? [SPIRIT_CATCHES_FIRE] : []),
     ...(holds(pot, ...SUGARS) ? [SUGAR_IN_HOT_LYE] : []),
     ...(holds(pot, 'triethanolamine') ? [AMINE_HIDES_ALKALI] : []),
     ...(isAnyNamed(pot, isNamedAcid) ? [ACID_INTO_HOT_SOAP] : []),
-    HOT_SOAP_SCALDS,
-  ]);
+  ];
 }
 
 function basisOf(pot: ChargedPot): readonly SourceId[] {

@@ -22,6 +22,7 @@ export {
   type ComponentName,
 } from './components.js';
 export {
+  cautionsOfAdditions,
   compositionFrom,
   compositionFromSteps,
   type ComponentAmount,

@@ -2,7 +2,7 @@ import { asWritten, Decimal, frozen, refuse, ZERO, type Remark } from '../number
 import { mapEnds, type Estimate, type IodineValue, type SaponificationValue } from '../quantities/index.js';
 import { EDITION, type SourceId } from '../sources/index.js';
 import type { FatListing, PublishedFatId } from './data/fatNames.js';
-import { publishedFats, type PublishedFat } from './data/publishedFats.js';
+import { publishedFats, type PublishedFat, type PublishedLimits } from './data/publishedFats.js';
 import { isAllAcid } from './fatKind.js';
 import type { SingleFat } from './fatType.js';
 import { iodineValueOfProfile } from './iodineValueFromProfile.js';
@@ -11,7 +11,7 @@ import { nearFats } from './nearFats.js';
 import * as notes from './notes.js';
 import { profileInResult, readProfile, type ProfileRow } from './profile.js';
 import { listingOf } from './publishedNames.js';
-import { unionOf } from './publishedRanges.js';
+import { unionOf, type ClosedRange } from './publishedRanges.js';
 import { spreadOf } from './saponificationValueBounds.js';
 import {
   NO_UNSAPONIFIABLE,
@@ -142,19 +142,30 @@ function withinBounds(
   };
 }
 
-/** The published range where there is one, its likely value from the profile; else the profile's own. */
+/**
+ * The published range where there is one, its likely value from the profile; else the profile's own, wide enough for what a
+ * standard limits on one side only: stearic acid may have an iodine value of 4, though no acid of its profile takes any up.
+ */
 function iodineValueOf(
   { kind }: FatListing,
   row: PublishedFat,
   rows: readonly ProfileRow[] | undefined,
 ): { readonly iodineValue?: Estimate<IodineValue> } {
   const exact = rows === undefined || kind === 'rosin' ? undefined : iodineValueOfProfile(rows, kind);
-  const bounds = unionOf(row.iodineValue ?? []);
-  if (bounds === undefined) return exact === undefined ? {} : { iodineValue: exact };
+  const limits = row.iodineValue ?? [];
+  const bounds = unionOf(limits) ?? (exact === undefined ? undefined : widened(exact, limits));
+  if (bounds === undefined) return {};
   const { low, high } = bounds;
   const likely =
     exact === undefined ? low.plus(high).div(2) : Decimal.min(Decimal.max(exact.likely.gI2Per100g, low), high);
   return { iodineValue: mapEnds({ low, likely, high }, (gI2Per100g) => frozen({ gI2Per100g })) };
+}
+
+function widened({ low, high }: Estimate<IodineValue>, limits: readonly PublishedLimits[]): ClosedRange {
+  return {
+    low: Decimal.min(low.gI2Per100g, ...limits.flatMap(([least]) => least ?? [])),
+    high: Decimal.max(high.gI2Per100g, ...limits.flatMap(([, most]) => most ?? [])),
+  };
 }
 
 function acidValueOf(

@@ -39,7 +39,7 @@ const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iso-660'
  * Acid value of a fat, or free acid of a soap, from alkali to phenolphthalein.
  *
  * Formula: `AV = c·(V − B)·M(KOH)/m` (mg KOH/g), with c eq/L, V alkali and B blank (mL), m sample (g), M g/mol. Any mineral acid
- * is counted too.
+ * is counted too. The usual uncertainty of sampling is that of a fat; of a soap state it, 2 % is usual.
  *
  * Source: ISO 660; atomic weights IUPAC 2021; usual uncertainties are common practice.
  *

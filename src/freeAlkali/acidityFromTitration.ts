@@ -42,7 +42,8 @@ const ACIDS = ['oleic', 'lauric', 'palmitic', 'erucic'] as const;
  * Acidity of a fat or soap: its free acid as percent of a conventional acid, from alkali to phenolphthalein.
  *
  * Formula: `w = c·(V − B)·M/(10·m)`, with M the molar mass that the method fixes: oleic 282, lauric 200, palmitic 256, erucic
- * 338 g/mol, whole numbers by convention; c eq/L, V alkali and B blank (mL), m sample (g).
+ * 338 g/mol, whole numbers by convention; c eq/L, V alkali and B blank (mL), m sample (g). The usual uncertainty of sampling is that of a
+ * fat; of a soap state it, 2 % is usual.
  *
  * Source: ISO 660 (oleic acid read, the others recalled); usual uncertainties are common practice.
  *

@@ -82,7 +82,7 @@ export function alkaliAssayFromTwoIndicatorsSteps(
   const first = readVolume('phenolphthalein', fields['phenolphthalein']);
   const further = readVolume('methylOrange', fields['methylOrange']);
   if (further.gt(first)) {
-    const expected = `at most ${first.toString()} mL, the acid before it: else there is no hydroxide`;
+    const expected = `what it takes from phenolphthalein on, not both together, at most ${first.toString()} mL: else there is no hydroxide`;
     refuse('out-of-range', 'methylOrange', expected, further.toString());
   }
   // with end points p and t of the whole, P = p and Q = t − p: the squares of what each counts for

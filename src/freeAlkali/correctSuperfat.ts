@@ -2,9 +2,11 @@ import { molarMass } from '../chemistry/index.js';
 import {
   alkaliCautions,
   CARBONATE_FOAMS,
+  CRYSTALLISED_STOCK,
   HOT_SOAP_SCALDS,
   hydroxideMolarMass,
   LYE_INTO_HOT_SOAP,
+  mayFreezeInStore,
   SOLID_INTO_COLD_WATER,
   type Alkali,
   type AlkaliSource,
@@ -155,6 +157,9 @@ export function correctSuperfatSteps(input: CorrectSuperfatInput, steps?: Steps)
   );
   const value = (mgKohPerG: Decimal): SaponificationValue => frozen({ mgKohPerG });
   const carbonate = lye.source.carbonate?.high.gt(0) ?? false;
+  // a stock that has thrown crystals may be stronger than its label, and no dose is then sure
+  const mayFreeze =
+    lye.source.state === 'solution' && mayFreezeInStore(lye.alkali, lye.source.hydroxide.high.times(100));
   return frozen({
     by: 'correctSuperfat',
     given: frozen({
@@ -176,6 +181,7 @@ export function correctSuperfatSteps(input: CorrectSuperfatInput, steps?: Steps)
     cautions: alkaliCautions(
       ...cautions,
       ...(lye.source.state === 'solid' ? [SOLID_INTO_COLD_WATER] : []),
+      ...(mayFreeze ? [CRYSTALLISED_STOCK] : []),
       LYE_INTO_HOT_SOAP,
       ...(carbonate ? [CARBONATE_FOAMS] : []),
       HOT_SOAP_SCALDS,

@@ -37,7 +37,7 @@ export interface TitrationUncertainty {
   readonly blank?: VolumeInput;
   /** Of the strength of the titrant, share of it; 0.5 percent. */
   readonly titrant?: FractionInput;
-  /** Of one sample for the whole, share of the result; soap 2, fat and alkali 0.5 percent. */
+  /** Of one sample for the whole, share of the result; 2 percent in tests of free alkali, else 0.5: state 2 where soap is titrated. */
   readonly sampling?: FractionInput;
 }
 

@@ -39,7 +39,8 @@ const BASIS: readonly SourceId[] = /* @__PURE__ */ frozen<SourceId[]>(['iso-3657
  * Saponification value of a fat from a back titration; of a soap in spirit, the alkali that its free fat and acid take.
  *
  * Formula: `SV = c·(B − V)·M(KOH)/m` (mg KOH/g), with B the acid for the potash alone and V the acid that is left of it (mL), c
- * eq/L (sulfuric acid of 0.5 mol/L has 1 eq/L), m sample (g), M g/mol.
+ * eq/L (sulfuric acid of 0.5 mol/L has 1 eq/L), m sample (g), M g/mol. The usual uncertainty of sampling is that of a fat; of a
+ * soap state it, 2 % is usual.
  *
  * Source: ISO 3657; atomic weights IUPAC 2021; usual uncertainties are common practice.
  *

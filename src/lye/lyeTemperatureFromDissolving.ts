@@ -97,7 +97,8 @@ const STRONGEST_KOH = 50;
 
 const NOTES = {
   'all-at-once':
-    'All of it dissolved at once, no heat lost to pot or air, nothing boiled off; two compilations of heats put the rise 4 % apart. Added in portions and cooled, the lye stays cooler.',
+    'All of it dissolved at once, no heat lost to pot or air, nothing boiled off. Added in portions and cooled, the lye stays cooler.',
+  'heats-four-percent-apart': 'Two compilations of the heat of dissolving NaOH put the rise 4 % apart.',
   'ceiling-only':
     'For KOH only the heat of dissolving in much water is known. Strong lye gives out less: it will not get hotter than this, and may stay well below.',
   'beyond-heat-capacities':
@@ -267,7 +268,8 @@ function warnings(final: Decimal, boils: 'yes' | 'no' | 'cannot-tell'): readonly
 function notesOf(alkali: Alkali, extrapolated: boolean): readonly Remark[] {
   const codes: readonly (keyof typeof NOTES)[] = [
     'all-at-once',
-    ...(alkali === 'koh' ? (['ceiling-only'] as const) : []),
+    // of KOH a single heat is on file, and the ceiling stands on it
+    alkali === 'koh' ? 'ceiling-only' : 'heats-four-percent-apart',
     ...(extrapolated ? (['beyond-heat-capacities'] as const) : []),
   ];
   return frozen(codes.map((code) => frozen({ code, text: NOTES[code] })));

@@ -2,6 +2,7 @@ export { asWritten, isList } from './described.js';
 export { CalculationError, isCalculationError, type ErrorCode } from './calculationError.js';
 export { Decimal, ONE, ZERO, type DecimalNumber } from './decimal.js';
 export { frozen } from './frozen.js';
+export { leftOf } from './leftOf.js';
 export { checkedNumber, isDecimal, readNumber, type Limits, type Numeric } from './readNumber.js';
 export {
   fieldPath,

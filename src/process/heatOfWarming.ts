@@ -1,4 +1,10 @@
-import { composedFrom, readComposition, type ComposedFrom, type MadeComposition } from '../composition/index.js';
+import {
+  cautionsOfAdditions,
+  composedFrom,
+  readComposition,
+  type ComposedFrom,
+  type MadeComposition,
+} from '../composition/index.js';
 import { alkaliCautions, HOT_SOAP_SCALDS } from '../lye/index.js';
 import { frozen, noted, readShape, refuse, type Remark, type Steps } from '../numbers/index.js';
 import {
@@ -95,7 +101,7 @@ export function heatOfWarmingSteps(input: HeatOfWarmingInput, steps?: Steps): He
     heat: mapEnds(heat, (kJ) => frozen({ kJ })),
     heatPerCelsiusDegree: mapEnds(capacity, (kJ) => frozen({ kJ })),
     notes: frozen([...pot.soap.notes, NOTHING_MELTS, HEAT_CAPACITIES_ASIDE]),
-    cautions: alkaliCautions(HOT_SOAP_SCALDS),
+    cautions: alkaliCautions(...cautionsOfAdditions(pot), HOT_SOAP_SCALDS),
     basis: frozen([...new Set<SourceId>([...pot.soap.basis, ...basisOfHeatCapacity(pot), 'ghs-naoh'])]),
     edition: EDITION,
   });

@@ -1,4 +1,4 @@
-import { readAdditions, readComposition, SPIRITS, SPIRIT_CATCHES_FIRE } from '../composition/index.js';
+import { cautionsOfAdditions, readAdditions, readComposition, SPIRIT_CATCHES_FIRE } from '../composition/index.js';
 import type { AdditionInput, ChargedPot, GivenAddition } from '../composition/index.js';
 import type { ChargedFatInput } from '../fats/index.js';
 import { HOT_SOAP_SCALDS, lyeHeatCapacity, type Alkali, type LyeChargeInput } from '../lye/index.js';
@@ -20,7 +20,7 @@ import {
   type Temperature,
   type TemperatureInput,
 } from '../quantities/index.js';
-import { potCautions, readReactingPot, type GivenPot, type ReactingPot } from '../saponification/index.js';
+import { potCautions, readReactingPot, strengthOf, type GivenPot, type ReactingPot } from '../saponification/index.js';
 import type { SourceId } from '../sources/index.js';
 import { REACTION_CAN_RUN, SPIRIT_MAY_BOIL } from './cautions.js';
 import { fatHeatCapacity, modelEsters, neutralisation, technicalHeat } from './data/heats.js';
@@ -152,12 +152,17 @@ export function mixedTemperature(
 }
 
 /** The cautions of a pot that heats itself. */
-export function cautionsOfHeat({ soap, after }: ReactingHeat, ...first: readonly Remark[]): readonly Remark[] {
-  const { grams } = after.at('likely');
-  const holdsSpirit = SPIRITS.some((name) => grams[name].gt(0));
-  return potCautions(soap.fats, soap.lye, soap.balance, undefined, [
+export function cautionsOfHeat(
+  { soap, after, lyeGrams }: ReactingHeat,
+  ...first: readonly Remark[]
+): readonly Remark[] {
+  const ofAdditions = cautionsOfAdditions(after);
+  // the lye goes in as it is made: what it cannot dissolve goes in solid
+  const made = { addsWater: false, strength: strengthOf({ lye: soap.lye, grams: lyeGrams }) };
+  return potCautions(soap.fats, soap.lye, soap.balance, made, [
     ...first,
-    ...(holdsSpirit ? [SPIRIT_MAY_BOIL, SPIRIT_CATCHES_FIRE] : []),
+    ...(ofAdditions.includes(SPIRIT_CATCHES_FIRE) ? [SPIRIT_MAY_BOIL] : []),
+    ...ofAdditions,
     REACTION_CAN_RUN,
     HOT_SOAP_SCALDS,
   ]);

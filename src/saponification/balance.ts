@@ -1,6 +1,6 @@
 import { hydroxideMolarMass, type LyeCharge } from '../lye/index.js';
 import type { Decimal } from '../numbers/index.js';
-import { frozen, noted, ONE, ZERO, type Steps } from '../numbers/index.js';
+import { frozen, leftOf, noted, ONE, ZERO, type Steps } from '../numbers/index.js';
 import { mapEnds, type AlkaliContent, type Amount, type Estimate, type Fraction } from '../quantities/index.js';
 import type { Demand } from './demand.js';
 
@@ -59,8 +59,8 @@ function unsaponified(
 }
 
 function cornerAt(charged: Decimal, demand: Demand, fatGrams: Decimal, batchGrams: Decimal): Corner {
-  const unmet = ONE.minus(charged.div(demand.hydroxide));
-  const excess = charged.minus(demand.hydroxide);
+  const excess = leftOf(charged, demand.hydroxide);
+  const unmet = excess.isZero() ? ZERO : ONE.minus(charged.div(demand.hydroxide));
   const caustic = excess.gt(0) ? excess.times(hydroxideMolarMass('naoh')).times(100).div(batchGrams) : ZERO;
   return {
     superfat: frozen({ percent: unmet.times(100) }),

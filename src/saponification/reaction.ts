@@ -1,6 +1,6 @@
 import { molarMass } from '../chemistry/index.js';
 import { carbonateMolarMass, hydroxideMolarMass } from '../lye/index.js';
-import { Decimal, ONE, ZERO } from '../numbers/index.js';
+import { Decimal, leftOf, ONE, ZERO } from '../numbers/index.js';
 import { acidOfSoap, esterMass, type FatSums } from './fatSums.js';
 import type { LyeSums } from './lyeSums.js';
 
@@ -55,10 +55,12 @@ export function reaction(fats: FatSums, lye: LyeSums): Products {
   const esters = triglyceride.mol.plus(wax.mol);
 
   const neutralised = Decimal.min(hydroxide, free.mol);
-  const excess = hydroxide.minus(free.mol).minus(esters);
-  const extent = excess.gte(0) ? ONE : Decimal.max(hydroxide.minus(free.mol), ZERO).div(esters.isZero() ? ONE : esters);
-  const byCarbonate = Decimal.min(free.mol.minus(neutralised), carbonate.times(2));
-  const acidTaken = free.mol.isZero() ? ZERO : neutralised.plus(byCarbonate).div(free.mol);
+  const forEsters = leftOf(hydroxide, free.mol);
+  const excess = leftOf(hydroxide, free.mol.plus(esters));
+  const extent = excess.gte(0) ? ONE : Decimal.max(forEsters, ZERO).div(esters.isZero() ? ONE : esters);
+  const acidLeft = leftOf(free.mol, neutralised);
+  const byCarbonate = Decimal.min(acidLeft, carbonate.times(2));
+  const acidTaken = free.mol.isZero() ? ZERO : ONE.minus(leftOf(acidLeft, byCarbonate).div(free.mol));
 
   const sodiumShare = shareOf(lye.naoh.hydroxide, lye.koh.hydroxide);
   const sodiumCarbonateShare = shareOf(lye.naoh.carbonate, lye.koh.carbonate);
@@ -71,11 +73,11 @@ export function reaction(fats: FatSums, lye: LyeSums): Products {
     mol.times(meanAcid.plus(molarMass(metal)).minus(molarMass('H')));
 
   const freeCaustic = Decimal.max(excess, ZERO);
-  const carbonateLeft = carbonate.minus(byCarbonate.div(2));
+  const carbonateLeft = leftOf(carbonate, byCarbonate.div(2));
 
   return {
     extent,
-    turning: [excess, hydroxide.minus(free.mol), hydroxide.plus(carbonate.times(2)).minus(free.mol)],
+    turning: [excess, forEsters, hydroxide.plus(carbonate.times(2)).minus(free.mol)],
     soapMol: { sodium, potassium },
     grams: {
       soapSodium: soapGrams(sodium, 'Na'),

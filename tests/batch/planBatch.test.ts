@@ -167,6 +167,18 @@ describe('a coconut and stearic base, worked by hand', () => {
     expect(cost({ water: { amount: 2, per: { kg: 1 } } }, added)).toBe('0.1');
   });
 
+  it('says each caution once, also that of a lye which stays partly solid, which pot and lye both have', () => {
+    const { cautions } = planBatch({
+      version: 1,
+      fats: [{ fat: 'tallow', mass: { g: 1000 } }],
+      lye: [{ alkali: 'naoh', mass: { g: 135 }, solid: { hydroxide: { percent: 99 } } }],
+      water: { g: 60 },
+    });
+    const codes = cautions.map(({ code }) => code);
+    expect(codes).toContain('stronger-than-dissolves');
+    expect(codes).toEqual([...new Set(codes)]);
+  });
+
   it('carries the cautions of lye, pot and hot base, most urgent first', () => {
     const codes = batch.cautions.map(({ code }) => code);
     expect(codes[0]).toBe('caustic-burns');

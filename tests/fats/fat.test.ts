@@ -32,6 +32,19 @@ describe('fat: worked by hand', () => {
     expect(bounds('myristic-acid')[1]).toBe('244.4411');
   });
 
+  it('holds an iodine value that a standard limits on one side only', () => {
+    const iodine = (id: PublishedFatId) => {
+      const { low, likely, high } = fat(id).iodineValue ?? {};
+      return [low, likely, high].map((each) => each?.gI2Per100g.toFixed(0));
+    };
+    expect(iodine('stearic-acid-50')).toEqual(['0', '0', '4']); // at most 4
+    expect(iodine('palmitic-acid')).toEqual(['0', '0', '2']); // at most 1, at most 2: a lot inside any is lawful
+    expect(iodine('tung-oil')).toEqual(['163', '224', '236']); // at least 163; its profile gives 212 to 236
+    expect(iodine('palm-superolein')).toEqual(['56', '64', '72']); // at least 60, which its profile holds already
+    expect(iodine('palm-olein')).toEqual(['50', '57', '62']); // a range of both ends, and two of at least 56
+    expect(fat('lauric-acid').iodineValue).toBeUndefined(); // at most 3 and no profile: nothing to plan with
+  });
+
   it('takes 7 % about a single observed value', () => {
     expect(bounds('rosin-ww')).toEqual(['157.821', '169.7000', '181.579']); // 169.7 * 0.93, * 1.07
     expect(fat('rosin-ww').from).toBe('observation');
@@ -52,6 +65,33 @@ describe('fat: worked by hand', () => {
       expect([id, likely.mgKohPerG.eq(low.mgKohPerG) || likely.mgKohPerG.eq(high.mgKohPerG)]).toEqual([id, true]);
     }
     expect(disagreeing.length).toBeGreaterThan(0);
+  });
+});
+
+describe('fat: the 7 % of a fat without a published range', () => {
+  it('hold the whole range of 40 of the 45 published fats that have a range and a profile, as the guide says', () => {
+    const both = fats.filter(({ id }) => fat(id).from === 'standard' && fat(id).profile !== undefined);
+    const strays = both.filter(({ id, kind }) => {
+      const { profile = {}, unsaponifiable } = publishedFats[id];
+      const ranges = Object.fromEntries(Object.entries(profile).map(([acid, [low, high]]) => [acid, { low, high }]));
+      const half = Math.max(0, ...(unsaponifiable ?? []).map(([, maximum]) => maximum)) / 2;
+      const { saponificationValue } = saponificationValueFromProfile({
+        kind: kind as 'triglyceride',
+        profile: ranges,
+        unsaponifiable: { percent: half },
+      });
+      const likely = Number(saponificationValue.likely.mgKohPerG);
+      const { low, high } = fat(id).saponificationValue;
+      return low.mgKohPerG.lt(likely * 0.93) || high.mgKohPerG.gt(likely * 1.07);
+    });
+    expect(strays.map(({ id }) => id)).toEqual([
+      'almond-oil',
+      'avocado-oil',
+      'shea-butter',
+      'palm-superolein',
+      'butterfat',
+    ]);
+    expect([both.length, both.length - strays.length]).toEqual([45, 40]);
   });
 });
 

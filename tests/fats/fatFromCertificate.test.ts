@@ -126,6 +126,23 @@ describe('fatFromCertificate: what speaks against a certificate', () => {
     for (const far of ['1.9', '15', '90']) expect(of(far)).toEqual(['iodine-value-outside-published-range']);
   });
 
+  it('an iodine value within a limit that is printed on one side only speaks against nothing', () => {
+    // a standard allows stearic acid 50 up to 4, castor oil once hydrogenated up to 5, and asks of tung oil at least 163;
+    // their profiles alone would say 0, 0 and 212 to 236
+    for (const [id, value, gI2Per100g] of [
+      ['stearic-acid-50', 207, '0.5'],
+      ['stearic-acid-50', 207, 4],
+      ['castor-oil-hydrogenated', 180, 5],
+      ['tung-oil', 192, 163],
+    ] as const) {
+      expect([id, noted({ like: fat(id), ...mg(value), iodineValue: { gI2Per100g } })]).toEqual([id, []]);
+    }
+    // oleic acid sold as stearic acid
+    expect(noted({ like: fat('stearic-acid-50'), ...mg(201), iodineValue: { gI2Per100g: 90 } })).toEqual([
+      'iodine-value-outside-published-range',
+    ]);
+  });
+
   it('says how to go on where neither `like` nor `kind` is given', () => {
     expect(refusal(() => fatFromCertificate({ name: 'Drum', ...mg(190) } as never))).toMatchObject({
       code: 'missing',

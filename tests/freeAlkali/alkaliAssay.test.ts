@@ -134,6 +134,12 @@ describe('laws', () => {
 });
 
 describe('refusals', () => {
+  it('a burette read to the end of both steps is told how the second is meant', () => {
+    expect(refusal(() => alkaliAssayFromTwoIndicators({ ...flake, methylOrange: { mL: '36.8' } })).message).toBe(
+      'methylOrange: expected what it takes from phenolphthalein on, not both together, at most 36.6 mL: else there is no hydroxide, received 36.8',
+    );
+  });
+
   it.each<[string, () => unknown, string, string]>([
     ['more acid after phenolphthalein than before', () => alkaliAssayFromTwoIndicators({ ...flake, methylOrange: { mL: 37 } }), 'out-of-range', 'methylOrange'],
     ['less acid without barium chloride', () => alkaliAssayFromBariumChloride({ ...potash, methylOrange: { mL: 30 } }), 'out-of-range', 'methylOrange'],

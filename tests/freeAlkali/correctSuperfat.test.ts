@@ -61,6 +61,14 @@ describe('correctSuperfat: worked by hand', () => {
     expect(codes(correctSuperfat(potash).cautions).slice(1, 4)).toEqual(['solid-into-cold-water', 'lye-into-hot-soap', 'carbonate-foams']); // prettier-ignore
   });
 
+  it('a stock that may have thrown crystals in a cold store is no lye of known strength: soda over 31, potash over 45 %', () => {
+    const says = (alkali: 'naoh' | 'koh', percent: number): boolean =>
+      codes(correctSuperfat({ ...base, lye: { alkali, solution: { hydroxide: { percent } } } }).cautions).includes(
+        'crystallised-stock',
+      );
+    expect([says('naoh', 31), says('naoh', 32), says('koh', 45), says('koh', 46)]).toEqual([false, true, false, true]);
+  });
+
   it('lye that may be stronger than likely, and a test that may read too much, hold the dose back', () => {
     const lye = { alkali: 'naoh', solution: { hydroxide: { low: { percent: 48 }, high: { percent: 52 } } } } as const;
     const r = correctSuperfat({ ...base, ...settled(acid('5.6105', '0.2')), lye });
@@ -73,7 +81,7 @@ describe('correctSuperfat: worked by hand', () => {
   it('nothing before the reaction is shown to be over, whatever is free', () => {
     const r = correctSuperfat(once);
     expect([r.decision, r.add.g.toString(), r.changes.length]).toEqual(['heat-and-test-again', '0', 0]);
-    expect(codes(r.cautions).slice(0, 3)).toEqual(['caustic-burns', 'heat-before-correcting', 'lye-into-hot-soap']);
+    expect(codes(r.cautions).slice(0, 3)).toEqual(['caustic-burns', 'heat-before-correcting', 'crystallised-stock']);
   });
 
   it('nothing where the target is met, none into a soap with triethanolamine, none on coarse tests', () => {

@@ -88,6 +88,7 @@ describe('correctSuperfat', () => {
     const r = correctSuperfat({ ...base, lye: { alkali: 'naoh', solution: { hydroxide: { percent: 50 } } } });
     expect(codes(r.cautions)).toEqual([
       'caustic-burns',
+      'crystallised-stock',
       'lye-into-hot-soap',
       'hot-soap-scalds',
       'test-before-skin',

@@ -28,7 +28,7 @@ describe('lyeTemperatureFromDissolving: worked by hand', () => {
 
   it('a ceiling is named for KOH alone', () => {
     const noted = (alkali: string): string[] => dissolved(10, 200, 20, { alkali }).notes.map(({ code }) => code);
-    expect(noted('naoh')).toEqual(['all-at-once']);
+    expect(noted('naoh')).toEqual(['all-at-once', 'heats-four-percent-apart']);
     expect(noted('koh')).toEqual(['all-at-once', 'ceiling-only']);
   });
 

@@ -80,6 +80,17 @@ describe('heatOfWarming: worked by hand', () => {
   });
 });
 
+describe('heatOfWarming: what is warmed', () => {
+  it('spirit catches fire, also by its name, and sugar browns', () => {
+    const of = (addition: AdditionInput): string[] => codes(warmed(20, 60, [addition]).cautions).slice(0, 3);
+    const mass = { g: 100 };
+    for (const spirit of [{ solvent: 'ethanol', mass, assay: { percent: 95 } }, { name: 'denatured spirit', mass }] as const) {
+      expect(of(spirit)).toEqual(['caustic-burns', 'spirit-catches-fire', 'hot-soap-scalds']);
+    }
+    expect(of({ solvent: 'sucrose', mass, assay: { percent: 100 } })).toEqual(['caustic-burns', 'sugar-in-hot-lye', 'hot-soap-scalds']);
+  });
+}); // prettier-ignore
+
 describe('heatOfWarming: laws', () => {
   const celsius = fc.integer({ min: 0, max: 100 });
   it('adds up along the way, goes with the size of the batch, and low is at most likely, likely at most high', () => {

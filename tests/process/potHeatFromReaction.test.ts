@@ -3,6 +3,8 @@ import {
   fat,
   fatFromCertificate,
   potHeatFromReaction,
+  stagedLye,
+  type AdditionInput,
   type Estimate,
   type PotHeatFromReactionInput,
   type Quantity,
@@ -118,6 +120,36 @@ describe('potHeatFromReaction: cautions, notes, working', () => {
   it('warns of spirit in a pot that heats itself', () => {
     const r = heated({ additions: [{ solvent: 'ethanol', mass: { g: 100 }, assay: { percent: 95 } }] });
     expect(codes(r.cautions)).toEqual(expect.arrayContaining(['spirit-may-boil', 'spirit-catches-fire']));
+  });
+
+  it('warns of spirit by its name, of sugar, which hot lye breaks down, and of an alkali by its name', () => {
+    const of = (addition: AdditionInput): string[] => {
+      const lacking = codes(heated({}).cautions);
+      return codes(heated({ additions: [addition] }).cautions).filter((code) => !lacking.includes(code));
+    };
+    const mass = { g: 100 };
+    expect(of({ name: 'methylated spirit', mass })).toEqual(['spirit-may-boil', 'spirit-catches-fire']);
+    expect(of({ solvent: 'glucose', mass, assay: { percent: 91 } })).toEqual(['sugar-in-hot-lye']);
+    expect(of({ solvent: 'sucrose', mass, assay: { percent: 100 } })).toEqual(['sugar-in-hot-lye']);
+    expect(of({ name: 'caustic soda', mass })).toEqual(['alkali-among-additions']);
+    expect(of({ solvent: 'sorbitol', mass, assay: { percent: 70 } })).toEqual([]);
+    const { fats, lye, start } = heated({}).given;
+    const parted = stagedLye({ fats, lye, start, additions: [{ solvent: 'glucose', mass, assay: { percent: 91 } }] });
+    expect(codes(parted.cautions)).toContain('sugar-in-hot-lye');
+  });
+
+  it('warns of a lye that stays partly solid, and parts none of it unwarned', () => {
+    const flakes = { alkali: 'naoh', mass: { g: 130 }, solid: { hydroxide: { percent: 100 } } } as const;
+    const of = (g: number): boolean[] => {
+      const { fats, start } = heated({}).given;
+      const charge = { fats, start, lye: [flakes], water: { g } };
+      return [potHeatFromReaction(charge), stagedLye(charge)].map(({ cautions }) =>
+        codes(cautions).includes('stronger-than-dissolves'),
+      );
+    };
+    expect(of(0)).toEqual([true, true]);
+    expect(of(119)).toEqual([true, true]); // 130/249 is 52.209 %
+    expect(of(120)).toEqual([false, false]); // 52.0 %, and 52.2 dissolve
   });
 
   it('says what is not known', () => {

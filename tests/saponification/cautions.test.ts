@@ -3,6 +3,7 @@ import {
   fat,
   fatFromBlend,
   fatFromCertificate,
+  fats,
   lyeTemperatureFromDissolving,
   planLye,
   soapFromLye,
@@ -12,6 +13,7 @@ import {
   type Dilution,
   type Fat,
   type FatFromCertificateInput,
+  type PublishedFatId,
 } from 'laurate';
 import { describe, expect, it } from 'vitest';
 
@@ -104,6 +106,24 @@ describe('cautions of a plan', () => {
       }
     });
   });
+
+  it('nothing of it hangs on the last digits: lye that just meets the fats leaves none', () => {
+    const meets = ['none-left-on-paper'];
+    const ofCaustic = (cautions: readonly { readonly code: string }[]): string[] =>
+      cautions.map(({ code }) => code).filter((code) => code.startsWith('free-caustic') || meets.includes(code));
+    const one = ({ id }: { readonly id: PublishedFatId }): Fat =>
+      fatFromCertificate({ name: id, like: fat(id), saponificationValue: fat(id).saponificationValue.likely });
+    for (const g of [700, '333.3', 1000]) {
+      for (const listing of fats) {
+        const [drum, any] = [one(listing), fat(listing.id)].map((each) => [{ fat: each, mass: { g } }]);
+        const asked = { alkali: { naoh: stock, koh: solid, kohShare: { percent: 30 } }, dilution: { waterPerFat: { percent: 30 } } };
+        const none = planLye({ ...asked, fats: drum ?? [], target: { superfat: { percent: 0 } } });
+        expect([listing.id, ofCaustic(none.cautions), none.superfat.low.percent.toString()]).toEqual([listing.id, meets, '0']);
+        const limited = planLye({ ...asked, fats: any ?? [], target: { freeCausticAlkaliAtMost: { percentNaoh: 0 } } });
+        expect([listing.id, ofCaustic(limited.cautions)]).toEqual([listing.id, meets]);
+      }
+    }
+  }); // prettier-ignore
 
   it('the lye of flakes is as hot as it is said to be', () => {
     const { final } = lyeTemperatureFromDissolving({

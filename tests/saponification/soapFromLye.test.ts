@@ -50,8 +50,8 @@ const withCarbonate = (totalAlkali: string, carbonate: string): AlkaliSource => 
 const grams = ({ products }: SoapFromLyeResult): Record<string, string> =>
   Object.fromEntries(
     Object.entries(products)
-      .map(([product, { likely }]) => [product, likely.g.toFixed(9)] as const)
-      .filter(([, g]) => !/^-?0\.0+$/.test(g)),
+      .filter(([, { likely }]) => !likely.g.isZero())
+      .map(([product, { likely }]) => [product, likely.g.toFixed(9)] as const),
   );
 const moles = ({ soap }: SoapFromLyeResult): string[] =>
   [soap.sodium, soap.potassium].map((m) => m.likely.mol.toFixed(9));
