@@ -214,7 +214,7 @@ function balanceOf(
   faults: CalculationError[],
 ): SuperfatFromLyeResult | undefined {
   const charge = fats.flatMap(({ fat, grams }) => (fat === undefined ? [] : [{ fat, mass: { g: grams.value } }]));
-  if (charge.length < fats.length || fats.length === 0 || lye.length === 0) return undefined;
+  if (charge.length < fats.length || fats.length === 0) return undefined;
   return unlessRefused(
     () =>
       superfatFromLye({

@@ -14,6 +14,7 @@ import { SPIRIT_CATCHES_FIRE } from './cautions.js';
 import { COMPONENTS, componentOfSolvent, SPIRITS, type ComponentName } from './components.js';
 import { SOLVENT_IDS, type SolventId } from './data/solventNames.js';
 import { solventData } from './data/solvents.js';
+import { isAnyNamed, isNamedSpirit } from './namedAdditions.js';
 import { DENSITY_OF_ANOTHER_TEMPERATURE, IDEAL_MIXING, SOAP_DENSITY_CONVENTION, SPIRIT_BOILS } from './notes.js';
 import { pureDensity } from './pureDensity.js';
 import { refuseOutside } from './solventDensity.js';
@@ -139,6 +140,7 @@ export function batchVolumeOfSteps(input: BatchVolumeOfInput, steps?: Steps): Ba
   // to the whole degree: spirit as sold, with its water, boils a little lower
   const boils = (id: SolventId): boolean =>
     celsius.gte(new Decimal(solventData()[id].boilingPoint?.[0] ?? 'Infinity').floor());
+  const holdsSpirit = SPIRITS.some((spirit) => !grams[spirit].isZero()) || isAnyNamed(pot.additions, isNamedSpirit);
   const isOff = (id: SolventId): boolean => !nearest(id, celsius).eq(celsius);
   return frozen({
     by: 'batchVolumeOf',
@@ -159,10 +161,7 @@ export function batchVolumeOfSteps(input: BatchVolumeOfInput, steps?: Steps): Ba
       ...(solvents.some(isOff) ? [DENSITY_OF_ANOTHER_TEMPERATURE] : []),
       ...(solvents.some(boils) ? [SPIRIT_BOILS] : []),
     ]),
-    cautions: alkaliCautions(
-      ...(SPIRITS.some((spirit) => !grams[spirit].isZero()) ? [SPIRIT_CATCHES_FIRE] : []),
-      HOT_SOAP_SCALDS,
-    ),
+    cautions: alkaliCautions(...(holdsSpirit ? [SPIRIT_CATCHES_FIRE] : []), HOT_SOAP_SCALDS),
     basis: frozen([
       ...new Set<SourceId>([
         ...pot.soap.basis,

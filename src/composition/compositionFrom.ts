@@ -20,7 +20,7 @@ import {
   SPIRIT_CATCHES_FIRE,
   SUGAR_IN_HOT_LYE,
 } from './cautions.js';
-import { isNamedSpirit, namedAcid } from './namedAdditions.js';
+import { isAnyNamed, isNamedSpirit, namedAcid } from './namedAdditions.js';
 import { isNamedAlkali } from './namedAlkalis.js';
 import { readChargedPot, type ChargedPot, type GivenComposition, type MadeSoap } from './chargedPot.js';
 import { COMPONENTS, SPIRITS, SUGARS, type ComponentName } from './components.js';
@@ -195,11 +195,6 @@ function holds({ additions }: ChargedPot, ...names: readonly ComponentName[]): b
   return additions.some(({ component }) => names.includes(component));
 }
 
-/** Whether something was weighed in by such a name only. */
-function isAnyNamed({ additions }: ChargedPot, isSuch: (name: string) => boolean): boolean {
-  return additions.some(({ given }) => 'name' in given && isSuch(given.name));
-}
-
 const isNamedAcid = (name: string): boolean => namedAcid(name) !== undefined;
 
 function notesOf(pot: ChargedPot): readonly Remark[] {
@@ -213,7 +208,7 @@ function notesOf(pot: ChargedPot): readonly Remark[] {
     ...(pot.dimensions.includes('loss') && pot.loss.spiritShare === undefined ? [SPLIT_UNKNOWN] : []),
     ...(SPIRITS.every((spirit) => holds(pot, spirit)) ? [SPIRITS_IN_PROPORTION] : []),
     ...(holds(pot, 'triethanolamine') ? [AMINE_AS_CHARGED] : []),
-    ...(isAnyNamed(pot, isNamedAcid) ? [ACID_NOT_COUNTED] : []),
+    ...(isAnyNamed(pot.additions, isNamedAcid) ? [ACID_NOT_COUNTED] : []),
   ]);
 }
 
@@ -225,11 +220,11 @@ function cautionsOf(pot: ChargedPot): readonly Remark[] {
 /** The cautions of what is in a pot beside fats and lye, whenever it went in. */
 export function cautionsOfAdditions(pot: ChargedPot): readonly Remark[] {
   return [
-    ...(isAnyNamed(pot, isNamedAlkali) ? [ALKALI_AMONG_ADDITIONS] : []),
-    ...(holds(pot, ...SPIRITS) || isAnyNamed(pot, isNamedSpirit) ? [SPIRIT_CATCHES_FIRE] : []),
+    ...(isAnyNamed(pot.additions, isNamedAlkali) ? [ALKALI_AMONG_ADDITIONS] : []),
+    ...(holds(pot, ...SPIRITS) || isAnyNamed(pot.additions, isNamedSpirit) ? [SPIRIT_CATCHES_FIRE] : []),
     ...(holds(pot, ...SUGARS) ? [SUGAR_IN_HOT_LYE] : []),
     ...(holds(pot, 'triethanolamine') ? [AMINE_HIDES_ALKALI] : []),
-    ...(isAnyNamed(pot, isNamedAcid) ? [ACID_INTO_HOT_SOAP] : []),
+    ...(isAnyNamed(pot.additions, isNamedAcid) ? [ACID_INTO_HOT_SOAP] : []),
   ];
 }
 

@@ -1,3 +1,4 @@
+import type { Addition } from './additions.js';
 import { plainWords } from './namedAlkalis.js';
 
 /** What spirit is called, and what is sold dissolved in it. */
@@ -10,6 +11,10 @@ const NO_SPIRIT =
 
 /** Whether something goes by the name of a spirit: by its name nothing tells how much, but it burns all the same. */
 export const isNamedSpirit = (name: string): boolean => SPIRIT.test(plainWords(name).replaceAll(NO_SPIRIT, ' '));
+
+/** Whether something among additions was weighed in by such a name only. */
+export const isAnyNamed = (additions: readonly Pick<Addition, 'given'>[], isSuch: (name: string) => boolean): boolean =>
+  additions.some(({ given }) => 'name' in given && isSuch(given.name));
 
 /** An acid that something goes by the name of; `other` is one whose mass does not tell what it takes up of the lye. */
 export type NamedAcid = 'citric' | 'lactic' | 'other';

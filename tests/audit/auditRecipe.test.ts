@@ -234,6 +234,15 @@ describe('printed figures of the lye', () => {
     expect(claims(claimed)).toBe(verdict);
   });
 
+  it('are not judged by water that cannot be read, nor by an alkali of no mass', () => {
+    const lye = [{ alkali: 'naoh', mass: { g: '340' }, solution: { hydroxide: { percent: 50 } } }];
+    const claimed = { strength: { percent: '20' }, waterPerAlkali: '9' };
+    const codes = (more: object) => codesOf(audited(drumWith(0, { claimed, ...more })));
+    expect(codes({ lye })).toEqual(expect.arrayContaining(['strength-contradicted', 'water-per-alkali-contradicted']));
+    expect(codes({ lye, water: { g: 'x' } }).filter((code) => code.endsWith('contradicted'))).toEqual([]);
+    expect(codes({ lye: [naoh('0')], water: { g: '100' } })).not.toContain('water-per-alkali-contradicted');
+  }); // prettier-ignore
+
   it('a share of KOH is one of hydroxide, by mole', () => {
     const lye = [naoh(100), { alkali: 'koh', mass: { g: '100' }, solid: { hydroxide: { percent: 100 } } }];
     const share = (percent: string) => audited(drumWith(0, { lye, claimed: { kohShare: { percent } } })).verdict;

@@ -4,7 +4,7 @@ import { fat, fats as listings } from 'laurate';
 import { describe, expect, it } from 'vitest';
 import { demandAt, lyeAt, potGrams } from '../../src/audit/clear/clearVerdict.js';
 import { aboveOf, printedFloat, relativeErrorOf } from '../../src/audit/clear/float64.js';
-import { floatPot } from '../../src/audit/clear/floatPot.js';
+import { constants, floatPot } from '../../src/audit/clear/floatPot.js';
 import { printedNumber } from '../../src/audit/printed.js';
 import { ownFats } from '../../src/recipe/readRecipe.js';
 import { Exact, KOH, NAOH } from '../laws/exact.js';
@@ -71,6 +71,17 @@ function exactOf({ fats, lye, water }: Pot): readonly Exact[] {
 }
 
 describe('figures in float64', () => {
+  it('are multiples of the unit that a kind is told in: an equivalent is none of a value', () => {
+    expect([...constants().saponificationValue.keys()]).toEqual(['mgKohPerG', 'gKohPerG', 'gNaohPerG']);
+    expect([...constants().mass]).toEqual(
+      expect.arrayContaining([
+        ['g', 1],
+        ['kg', 1000],
+        ['oz', 28.349523125],
+      ]),
+    );
+  });
+
   it('of ten thousand pots: none is off by more than the bound, and the bound is no hundred times too wide', () => {
     let [worst, tried] = [0, 0];
     fc.assert(

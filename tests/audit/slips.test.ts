@@ -291,6 +291,15 @@ describe('slips that are easily overlooked', () => {
     expect(codesIn(recipe([['coconut', '500'], ['olive', '500']], '190.2'))).not.toContain('rows-swapped fats[0]'); // prettier-ignore
   });
 
+  it('lyes in two units were not both meant in a third', () => {
+    // 28.3 times too little of both: ounces printed as grams, if they were in one unit
+    const half = demand(250, 950).div(2).div('28.349523125');
+    const row = (mass: object): object => ({ alkali: 'naoh', mass, solid: { hydroxide: { percent: 100 } } });
+    const slipsOf = (...lye: readonly object[]) => slipsIn(audited({ version: 1, fats: [{ fat: 'Lot', mass: { g: '1000' } }], lye, claimed: { superfat: { percent: '5' } } })).filter(({ code, path = '' }) => code === 'unit-mistaken' && path.startsWith('lye'));
+    expect(slipsOf(row({ g: half.toFixed(3) }), row({ g: half.toFixed(3) }))).toHaveLength(1);
+    expect(slipsOf(row({ g: half.toFixed(3) }), row({ oz: half.div('28.349523125').toFixed(5) }))).toEqual([]);
+  }); // prettier-ignore
+
   it('without a superfat no fat is said to be left out, though the lye would fit the other', () => {
     const rows = { fats: [{ fat: 'Lot', mass: { g: '1000' } }, { fat: 'Second', mass: { g: '500' } }] };
     const found = slipsIn(audited({ version: 1, ...rows, lye: [naoh(demand(250, 1000).toFixed(0))] }));

@@ -349,6 +349,8 @@ describe('of anything else', () => {
     const left = [
       pot({ fats: {} }), pot({ fats: [] }), pot({ lye: 5 }), pot({ additions: {} }), pot({ additions: [{ name: 'clay', mass: { g: '0' } }] }), pot({ claimed: { ph: ['9'] } }),
       pot({ water: { g: '24000000' }, claimed: { waterPerAlkali: '-2' } }), pot({ lye: [{ ...lye('12000000'), alkali: 'x' }] }), pot({ lye: [{ alkali: 'x', mass: { g: '24000000' }, solution: { hydroxide: { percent: '50' } } }] }),
+      pot({ fats: [0, 1].map(() => ({ fat: 'Drum', mass: { kg: '90000000' } })) }), pot({ lye: [lye('6000000'), lye('6000000', { hydroxide: { percent: '80' } })] }),
+      pot({ claimed: { superfat: { percent: '95' } } }), pot({ lye: [lye('12000000', { hydroxide: { percent: '97.3' }, totalAlkali: { percent: '98' } })] }), solvent({ assay: { percent: '0' } }),
       pot({ claimed: [] }), pot({ claimed: 5 }), pot({ claimed: null }), pot({ lye: [lye('13000000', { hydroxide: { percent: '90' } })] }), solvent({ assay: { percent: '150' } }),
       solvent({ assay: { percentByVolume: '90' } }), solvent({ assay: {} }), solvent({ assay: { percent: 'x' } }), solvent({ solvent: 'sorbitol', mass: undefined, volume: { mL: '5' } }),
       pot({ temperatures: [{ ...warm, stage: 'resting' }] }), pot({ temperatures: [60] }), pot({ additions: [5] }), pot({ fats: [5] }), rows(61),

@@ -253,6 +253,9 @@ describe('shares of the whole', () => {
   it('of soap in the volume of the pot are seen', () => {
     // 66.2 g in 100 g are more in 100 mL: 67 to 72.6 g at 1.01 to 1.1 g/mL
     expect(slipCodes(pot({ claimed: { shares: { soap: { percent: '70.0' } } } }))).toEqual(['weight-by-volume-as-by-weight']);
+    // 200 g of 85 % counted whole: 330.5 g in 1700 g
+    const wet = { solvent: 'glycerol', mass: { g: '200' }, assay: { percent: '85' } };
+    expect(slipCodes(pot({ additions: [wet], claimed: { shares: { glycerol: { percent: '19.4' } } } }))).toContain('syrup-as-dry');
     // glycerol is sold dry: nobody takes it for a syrup of 70 %
     const dry = { solvent: 'glycerol', mass: { g: '200' }, assay: { percent: '99.5' } };
     const claimed = { shares: { glycerol: { percent: '15.9' } } }; // 130.5 + 140 g in 1700 g
@@ -373,6 +376,12 @@ describe('acids among the additions', () => {
     const { values } = findingIn(audited(pot({ additions: [{ name, ...amount }] })), 'acid-not-counted');
     expect('atMost' in values).toBe(isCounted);
   });
+
+  it('that decide are named, and only those that are counted', () => {
+    const sour = [{ name: 'citric acid', mass: { g: '30' } }, { name: 'vinegar', mass: { g: '5' } }];
+    const { explanation } = findingIn(audited(pot({ lye: [naoh('190.0')], additions: sour })), 'acid-not-counted');
+    expect(explanation).toContain('What goes by the name of citric acid takes up lye');
+  }); // prettier-ignore
 
   it('are not seen where there is none', () => {
     expect(codesOf(audited(pot({ additions: [{ name: 'colour', mass: { g: '1' } }, syrup()] })))).not.toContain(
@@ -547,8 +556,18 @@ describe('a figure below nothing', () => {
   });
 });
 
+describe('what is not known of additions', () => {
+  it('is listed by their names', () => {
+    const said = (...names: readonly string[]): string =>
+      findingIn(audited(pot({ additions: names.map((name) => ({ name, mass: { g: '1' } })) })), 'not-judged').explanation;
+    expect(said('scent')).toContain('What is in scent is not known');
+    expect(said('scent', 'clay')).toContain('What is in scent and clay is');
+    expect(said('scent', 'clay', 'mica')).toContain('What is in scent, clay and mica is');
+  }); // prettier-ignore
+});
+
 describe('a pot of which something is not known', () => {
-  const additions = [{ name: 'citric acid', mass: { g: '5' } }, { name: 'caustic soda', mass: { g: '5' } }, syrup()];
+  const additions = [{ name: 'citric acid', mass: { g: '5' } }, { name: 'caustic soda', mass: { g: '5' } }, syrup({ claimed: { share: { percent: '50' } } })];
   const claimed = { superfat: { percent: '5' }, freeCausticAlkali: { percentNaoh: '0.05' }, total: { g: '1900' }, shares: { soap: { percent: '60' } }, ph: '7', waterPerAlkali: '2', waterPerFat: { percent: '33' }, strength: { percent: '34' } };
   const printed = (more: object) => audited(pot({ additions, claimed, target: { superfat: { percent: '5' }, freeCausticAlkaliAtMost: { percentNaoh: '0.05' } }, ...more }));
 

@@ -133,6 +133,15 @@ describe('batchVolumeOf: worked by hand', () => {
     expect(notes.some(({ code }) => code === 'spirit-boils')).toBe(boils);
   });
 
+  it('of a base with spirit, by its name as well, says that it burns', () => {
+    const codes = (...additions: readonly AdditionInput[]): readonly string[] =>
+      batchVolumeOf({ composition: compose(...additions), temperature: { celsius: 40 } }).cautions.map(({ code }) => code);
+    const mass = { g: 60 };
+    expect(codes({ solvent: 'ethanol', mass, assay: { percent: 96 } })).toContain('spirit-catches-fire');
+    expect(codes({ name: 'methylated spirit', mass })).toContain('spirit-catches-fire');
+    expect(codes({ name: 'clay', mass })).not.toContain('spirit-catches-fire');
+  }); // prettier-ignore
+
   it('is greater when warm, and twice as great for twice as much', () => {
     fc.assert(
       fc.property(fc.integer({ min: 15, max: 79 }), (celsius) => {

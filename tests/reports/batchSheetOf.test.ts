@@ -119,6 +119,10 @@ describe('the work', () => {
       'Stir in water, then sucrose of 100 %, then triethanolamine of 99 %, then ethanol of 93.84 %.',
     );
     expect(stepOf(page, 'Clear')).toContain('The spirit goes in off the heat.');
+    // triethanolamine is alkaline itself: the test is before it
+    expect(page).toContain('before triethanolamine goes in');
+    expect(page).not.toContain('set bar');
+    expect(stepOf(page, 'Pour')).toContain('what was found before it went in decides');
     expect(stepOf(page, 'What else goes in')).toContain('Let it come down near 62 °C and stir in colour.');
     expect(stepOf(page, 'Weigh the pot')).toContain('water or spirit is missing');
     expect(stepOf(page, 'Clear')).toContain('catches fire');

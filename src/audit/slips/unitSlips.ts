@@ -44,10 +44,9 @@ export function fatUnitFactors(printed: string): readonly MeantUnit[] {
 
 /** Units that a lye may have been meant in; a volume only of a solution, whose density is known. */
 export function lyeUnitFactors({ alkali, grams: { unit }, charge: { source } }: PotLye): readonly MeantUnit[] {
-  if (source.state === 'solid') return massFactors(unit);
   const densityOf = (share: Decimal): Decimal =>
     lyeDensity({ alkali, strength: { fraction: share }, temperature: { celsius: 20 } }).density.gPerML;
-  // it may be stronger than the table goes
+  // it may be stronger than the table goes, as every solid is
   const density = unlessRefused(() => mapEnds(source.hydroxide, densityOf));
   return [...massFactors(unit), ...(density === undefined ? [] : volumeFactors(unit, density))];
 }

@@ -1,7 +1,7 @@
 import { judgingWindow } from '../../process/processWindows.js';
 import { mapEnds } from '../../quantities/index.js';
 import { escaped, table } from '../markdown.js';
-import { isPotash, type Sheet } from './sheet.js';
+import { finished, hidesAlkali, type Sheet } from './sheet.js';
 import { causticLimitText } from './targets.js';
 
 /** Where a reading is written by hand. */
@@ -38,7 +38,11 @@ export function readings(sheet: Sheet): readonly string[] {
         row('before pouring', 'mass of the base', write.massSpan(batch.composition.mass)),
         row('before pouring', 'cooled sample', 'clear'),
         row('pouring', 'temperature', write.temperatureSpan(from, to)),
-        row(isPotash(sheet) ? 'cooled soap, before skin' : 'set bar, before skin', 'free caustic, % NaOH', atMost),
+        row(
+          hidesAlkali(sheet) ? 'before triethanolamine goes in' : `${finished(sheet)}, before skin`,
+          'free caustic, % NaOH',
+          atMost,
+        ),
       ],
     ),
     '',

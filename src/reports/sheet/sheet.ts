@@ -1,6 +1,6 @@
 import type { Batch } from '../../batch/planBatch.js';
 import type { ChargedPot } from '../../composition/index.js';
-import { isNamedSpirit } from '../../composition/namedAdditions.js';
+import { isAnyNamed, isNamedSpirit } from '../../composition/namedAdditions.js';
 import { readComposition } from '../../composition/readComposition.js';
 import type { Remark } from '../../numbers/index.js';
 import type { SheetWriter } from './sheetWriter.js';
@@ -19,8 +19,14 @@ export interface Sheet {
 export const isPotash = ({ pot }: Pick<Sheet, 'pot'>): boolean => pot.soap.lye.every(({ alkali }) => alkali === 'koh');
 
 /** Whether something in the pot goes by the name of a spirit, without an assay. */
-export const hasNamedSpirit = ({ pot }: Pick<Sheet, 'pot'>): boolean =>
-  pot.additions.some(({ given }) => 'name' in given && isNamedSpirit(given.name));
+export const hasNamedSpirit = ({ pot }: Pick<Sheet, 'pot'>): boolean => isAnyNamed(pot.additions, isNamedSpirit);
+
+/** Whether the finished soap cannot be tested: triethanolamine is alkaline itself. */
+export const hidesAlkali = ({ pot }: Pick<Sheet, 'pot'>): boolean =>
+  pot.additions.some(({ component }) => component === 'triethanolamine');
+
+/** The soap that is tested at the end. */
+export const finished = (sheet: Pick<Sheet, 'pot'>): string => (isPotash(sheet) ? 'cooled soap' : 'set bar');
 
 /** A sheet about to be written. */
 export function sheetOf(batch: Batch, write: SheetWriter): Sheet {

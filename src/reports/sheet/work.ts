@@ -6,7 +6,7 @@ import { mapEnds, type Temperature } from '../../quantities/index.js';
 import { escaped } from '../markdown.js';
 import { clearSteps, restSteps } from './clearSteps.js';
 import { cautionsAt } from './placedCautions.js';
-import { hasNamedSpirit, isPotash, type Sheet } from './sheet.js';
+import { finished, hasNamedSpirit, hidesAlkali, isPotash, type Sheet } from './sheet.js';
 import { ceiling, type SheetStep } from './sheetStep.js';
 
 /** The order of the work, numbered, each caution at the step it belongs to. */
@@ -158,9 +158,12 @@ function pourStep(sheet: Sheet): SheetStep {
   const most = moulds?.tooMuch?.high;
   const over =
     most === undefined || most.mL.isZero() ? '' : ` The moulds there are may fall short by ${write.volume(most)}.`;
+  const lastTest = hidesAlkali(sheet)
+    ? 'No test of the finished soap can tell what the triethanolamine hides: what was found before it went in decides whether any of it touches skin.'
+    : `Test ${isPotash(sheet) ? 'the' : 'a'} ${finished(sheet)} before any of it touches skin.`;
   return {
     title: 'Pour',
-    does: `Cool to ${write.temperature(pourAt)}; the trade pours at ${write.temperatureSpan(from, to)}.${set}${over} Test ${isPotash(sheet) ? 'the cooled soap' : 'a set bar'} before any of it touches skin.`,
+    does: `Cool to ${write.temperature(pourAt)}; the trade pours at ${write.temperatureSpan(from, to)}.${set}${over} ${lastTest}`,
     cautions: 'pour',
   };
 }
