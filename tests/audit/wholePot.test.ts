@@ -1,5 +1,5 @@
 /** What is printed of the whole pot: totals with volumes, shares, pH, free caustic and temperatures. */
-import { toJson } from 'laurate';
+import { fatFromCertificate, toJson } from 'laurate';
 import { describe, expect, it } from 'vitest';
 import { audited, codesOf, findingIn, naoh, slipsIn } from './recipes.js';
 
@@ -271,6 +271,14 @@ describe('shares of the whole', () => {
     expect(explanation).toContain('100 %, but the rest of the recipe gives 62.05 to 62.12 %');
     expect(slips.filter(({ words }) => words['of'] === 'parts to 100 of the soap')).toEqual([]);
   });
+
+  it('to one of soap reach from the least part with the most soap to the most part with the least', () => {
+    const Acids = fatFromCertificate({ name: 'Acids', kind: 'free-fatty-acid', saponificationValue: { low: { mgKohPerG: 180 }, high: { mgKohPerG: 260 } } });
+    const acids = { fats: [{ fat: 'Acids', mass: { g: '1000' } }], lye: [naoh('133.3', 90)], water: { g: '300' } };
+    // 3 mol of soap are 1001 to 713 g; 300 g of water, 54 g that form, and 13.3 g of the solid that may be water: to 0.515
+    const areWrong = ['0.513', '0.518'].map((waterPerSoap) => audited(pot({ ...acids, claimed: { waterPerSoap } }), { fats: { Acids } }).verdict === 'wrong');
+    expect(areWrong).toEqual([false, true]);
+  }); // prettier-ignore
 
   it('are not judged where a mass is missing, or too much is given by volume, and are named then', () => {
     const claimed = { shares: { water: { percent: '90' } } };
