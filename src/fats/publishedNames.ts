@@ -2,8 +2,12 @@ import { fats, type FatListing } from './data/fatNames.js';
 
 let byName: ReadonlyMap<string, FatListing> | undefined;
 
-/** What may stand between the parts of a name, or not; a hyphen only where it joins letters, so that no minus is lost. */
-const BETWEEN_WORDS = /(?<!\p{N})[^\p{L}\p{M}\p{N}+-]+|[^\p{L}\p{M}\p{N}+-]+(?!\p{N})/gu;
+/**
+ * What may stand between the parts of a name, or not, unless it stands between two digits; a hyphen only where it joins letters,
+ * so that no minus is lost.
+ */
+const BETWEEN_WORDS =
+  /(?<!\p{N}[^\p{L}\p{M}\p{N}+-]*)[^\p{L}\p{M}\p{N}+-]+|[^\p{L}\p{M}\p{N}+-]+(?![^\p{L}\p{M}\p{N}+-]*\p{N})/gu;
 const JOINING_HYPHEN = /(?<=\p{L})-+(?=[\p{L}\p{N}])|(?<=\p{N})-+(?=\p{L})/gu;
 
 /**

@@ -420,6 +420,8 @@ describe('placeAmongPublished: laws', () => {
     const named = placeAmongPublished({ composition: compose(SUGAR, { name: 'foam', mass: { g: 40 } }) });
     expect(named.kind.clearingAgents).toBe('with-sugar');
     expect(named.notes.map(({ code }) => code)).toContain('additions-by-name-not-looked-into');
+    const sugared = placeAmongPublished({ composition: compose(SUGAR) });
+    expect(sugared.notes.map(({ code }) => code)).not.toContain('additions-by-name-not-looked-into');
   });
 
   it('its working ends at the nearest formula', () => {

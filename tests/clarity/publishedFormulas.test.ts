@@ -28,6 +28,10 @@ describe('remarks and caveats', () => {
     expect(texts.filter((text) => text !== undefined).every((text) => text.trim().length > 0)).toBe(true);
     expect(formulas.some((one) => 'remark' in one) && formulas.some((one) => !('remark' in one))).toBe(true);
     expect(publishedWindows().some((one) => 'caveat' in one)).toBe(true);
+    // what clears one is unknown where it is not told
+    const agents = formulas.map(({ clearingAgents }) => clearingAgents);
+    expect(agents.filter((one) => one === undefined).length).toBeGreaterThan(0);
+    expect(agents).not.toContain('unknown');
   });
 });
 

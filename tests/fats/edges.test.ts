@@ -16,6 +16,10 @@ describe('names', () => {
     ['Grade 50--fifty', 'grade 50fifty', true],
     ['Lot 1.5', 'Lot 15', false],
     ['Lot 1-5', 'Lot 15', false],
+    ['Lot 1, 5', 'Lot 15', false],
+    ['Lot 1 , 5', 'Lot 15', false],
+    ['Lot 1 , drum', 'Lot 1drum', true],
+    ['Drum , , 5', 'drum5', true],
     ['!?', '!?', true],
     ['!?', '...', false],
     ['drum', 'dram', false],
@@ -34,6 +38,8 @@ describe('names', () => {
     };
     expect([offered('acid'), offered('rosi')]).toEqual([5, 3]);
     expect(refusal(() => fat('bab')).message).toContain('did you mean babassu-oil?');
+    // the beginning of any of its words
+    expect(refusal(() => fat('kerne')).message).toContain('palm-kernel-oil');
     for (const word of ['oi', 'oil', 'ba', 12, null])
       expect(refusal(() => fat(word as string)).message).not.toContain('did you mean');
   });

@@ -539,4 +539,15 @@ export const reasons: readonly Reason[] = [
     becomes: />=/,
     why: 'Equivalent: of two portions that are as fine either serves.',
   },
+  {
+    file: /fats\/nearFats\.ts$/,
+    was: /^coreOf\(name\)\.length > 2$/,
+    becomes: /^true$/,
+    why: 'Equivalent: what was written has three letters at least, and nothing of less than three is within a quarter of them.',
+  },
+  {
+    file: /clarity\/precedent\.ts$/,
+    was: /^shares\?\.soap\?\.percent$/,
+    why: 'Never reached with the table as it is: a formula that is complete has soap.',
+  },
 ];
