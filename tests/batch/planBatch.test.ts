@@ -1,4 +1,4 @@
-import { toJson } from 'laurate';
+import { processWindows, toJson } from 'laurate';
 import { planBatch, type PlanBatchOptions, type Recipe, type RecipeToPlan } from 'laurate/recipe';
 import { describe, expect, it } from 'vitest';
 import { Exact } from '../laws/exact.js';
@@ -45,6 +45,17 @@ describe('a coconut and stearic base, worked by hand', () => {
       'Half a step of the scale is 0.72 % of the naoh ',
     ]);
     expect(batch.notes.map(({ code }) => code)).not.toContain('scale-coarse-for-alkali');
+  });
+
+  it('never weighs more of a stock than there is, though the scale shows none of its last grams', () => {
+    const batch = (g: string) => planBatch(BASE, { fats: own, scaleTo: { inStock: { item: 'sorbitol', mass: { g } } }, scaleStep: { g: 5 } });
+    expect(['996', '998.9', '1000'].map((g) => grams(batch(g))['sorbitol'])).toEqual(['995', '995', '1000']);
+  }); // prettier-ignore
+
+  it('hands on the windows that judge, and no others', () => {
+    expect(batch.windows.every(({ judges }) => judges)).toBe(true);
+    expect(batch.windows.length).toBeLessThan(processWindows().length);
+    expect(batch.windows.map(({ id }) => id)).toContain('pouring-usual');
   });
 
   it('stands beside soft soaps where all alkali is potash, else beside bars', () => {

@@ -550,4 +550,15 @@ export const reasons: readonly Reason[] = [
     was: /^shares\?\.soap\?\.percent$/,
     why: 'Never reached with the table as it is: a formula that is complete has soap.',
   },
+  {
+    file: /batch\/optionPaths\.ts$/,
+    was: /^\/\^readings/,
+    why: 'Equivalent: no path names readings but at its beginning.',
+  },
+  {
+    file: /batch\/moulds\.ts$/,
+    was: /^room === undefined$/,
+    becomes: /^false$/,
+    why: 'Never reached: what is too much is asked only where a number of moulds is given. The compiler asks for it.',
+  },
 ];
