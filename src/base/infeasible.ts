@@ -60,21 +60,17 @@ function nearestLoss(problem: BaseProblem): Nearest | undefined {
 }
 
 /**
- * Refuses a target that cannot be met, and names the bound and the nearest figure that can.
+ * Refuses a target that cannot be met, and names the bound and the nearest figure that can. Of several the first counts.
  *
  * @throws CalculationError `infeasible`, if a bound is broken
  */
 export function checkFeasible(problem: BaseProblem, solved: SolvedBase): void {
-  const broken = brokenBounds(problem, solved);
-  const [first] = [...broken].sort((a, b) => urgency(a) - urgency(b));
+  const [first] = brokenBounds(problem, solved);
   if (first === undefined) return;
   if (first.kind === 'share') refuseShares(problem, solved, first.of);
   if (first.of === 'water') refuseWater(problem, solved);
   refuseFormed(problem, solved, first);
 }
-
-/** Shares that leave no room come first: what must be weighed follows from them. */
-const urgency = ({ kind, of }: Bound): number => (kind === 'share' ? 0 : of === 'water' ? 2 : 1);
 
 /**
  * Refuses shares that do not add up to 100, where none is left out.

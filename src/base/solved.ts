@@ -116,14 +116,15 @@ export function solvedBase(problem: BaseProblem): SolvedBase {
     additionsWater,
     remainder,
     bounds: [
+      // what must be weighed follows from the shares, and the water from all else
       ...[...held].map(([of, grams]) => ({ of, kind: 'share' as const, slack: grams.minus(least(of, grams)) })),
-      // a solid must be dissolved
-      { of: 'water', kind: 'weighed', slack: problem.blend.hasSolid ? water.minus(trace) : water },
       ...[...weighed].map(([of, grams]) => ({
         of,
         kind: 'weighed' as const,
         slack: grams.times(assayOf(supplies, of)),
       })),
+      // a solid must be dissolved
+      { of: 'water', kind: 'weighed', slack: problem.blend.hasSolid ? water.minus(trace) : water },
     ],
   };
 }

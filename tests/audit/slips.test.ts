@@ -164,6 +164,12 @@ describe('a slip in the mass of the lye', () => {
     const slips = slipsIn(audited({ ...recipe, lye: [naoh(grams.toFixed(1))], claimed: {} }));
     expect(slips.map(({ code }) => code)).toContain('koh-value-as-naoh');
     expect(slips.filter(({ path = '' }) => path.startsWith('fats'))).toEqual([]);
+    // nor does any figure of the recipe follow from a superfat that it does not print
+    const own = recipeOf({ code: 'koh-value-as-naoh', grams: new Exact(0), fats: two }, true);
+    const most = demand(250, 1000).plus(demand(190, 500)).times(KOH).div(NAOH).times('0.97');
+    const printed = slipsIn(audited({ ...own, lye: [naoh(most.toFixed(1))], claimed: {} }));
+    expect(printed.map(({ code, how }) => `${how} ${code}`)).toContain('explains koh-value-as-naoh');
+    expect(printed.filter(({ how }) => how === 'reproduces')).toEqual([]);
   });
 });
 
@@ -352,6 +358,10 @@ describe('slips that are easily overlooked', () => {
     );
     const slips = result.findings.flatMap((finding) => finding.slips);
     expect(slips.find(({ code }) => code === 'solution-as-solid')?.words).toEqual({ strength: '50' });
+    // a recipe that prints another strength did not mean that one
+    const claimed = { superfat: { percent: '5' }, strength: { percent: '75' } };
+    const other = recipe([['coconut', '500'], ['olive', '500']], '300.5', { water: { g: '100' }, claimed }); // prettier-ignore
+    expect(codesIn(other)).not.toContain('solution-as-solid');
   });
 
   it('a lye reckoned with the strength that is claimed is named', () => {

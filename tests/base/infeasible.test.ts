@@ -125,10 +125,10 @@ describe('baseFromTarget: infeasible targets name the bound and the nearest feas
   });
 
   it('glycerol that the fats set free before the water, which follows from it', () => {
-    // 5.394 928 % · 55/40 = 7.418 % of glycerol forms, and the water has no room either, as above
-    const both = refused(target({ soap: percent(55), glycerol: percent(5) }));
+    // 5.394 928 % · 60/40 = 8.092 % of glycerol forms, and the water of the lye has no room either
+    const both = refused(target({ soap: percent(60), glycerol: percent(5) }));
     expect([both?.code, both?.path]).toEqual(['infeasible', 'target.glycerol']);
-    expect(both?.expected).toContain('fats, lye and other additions bring 7.418 percent of the base');
+    expect(both?.expected).toContain('fats, lye and other additions bring 8.0924 percent of the base');
   });
 
   it('shares that leave no room before all that must be weighed', () => {
