@@ -27,4 +27,10 @@ export const improvements: readonly (readonly [seen: string, done: string, befor
     '`verdictsOf`: 211 µs of processor time for each drawn recipe',
     '181 µs',
   ],
+  [
+    'What the whole pot is made of was worked out at every end of its volumes and last digits',
+    'that is done only for a printed part which the pot as weighed does not give',
+    '`verdictsOf`: 183 µs of processor time for each drawn recipe',
+    '95 µs',
+  ],
 ];
