@@ -256,8 +256,8 @@ describe('shares of the whole', () => {
     // 200 g of 85 % counted whole: 330.5 g in 1700 g
     const wet = { solvent: 'glycerol', mass: { g: '200' }, assay: { percent: '85' } };
     expect(slipCodes(pot({ additions: [wet], claimed: { shares: { glycerol: { percent: '19.4' } } } }))).toContain('syrup-as-dry');
-    // what a syrup is taken for is no part of spirit: 227.3 g, with 60 g of water more 287.3 g, in 1942.2 g
-    const both = pot({ additions: [spirit('300'), syrup()], claimed: { shares: { spirit: { percent: '14.8' } } } });
+    // what a syrup is taken for is no part of spirit: 227.3 g, with all of both solutions 302.2 g, in 1942.2 g
+    const both = pot({ additions: [spirit('300'), syrup()], claimed: { shares: { spirit: { percent: '15.6' } } } });
     expect(slipCodes(both)).not.toContain('syrup-as-dry');
     // glycerol is sold dry: nobody takes it for a syrup of 70 %
     const dry = { solvent: 'glycerol', mass: { g: '200' }, assay: { percent: '99.5' } };
