@@ -7,7 +7,7 @@ let byName: ReadonlyMap<string, FatListing> | undefined;
  * so that no minus is lost.
  */
 const BETWEEN_WORDS =
-  /(?<!\p{N}[^\p{L}\p{M}\p{N}+-]*)[^\p{L}\p{M}\p{N}+-]+|[^\p{L}\p{M}\p{N}+-]+(?![^\p{L}\p{M}\p{N}+-]*\p{N})/gu;
+  /(?<!\p{N}[^\p{L}\p{M}\p{N}+-]*)[^\p{L}\p{M}\p{N}+-]|[^\p{L}\p{M}\p{N}+-](?![^\p{L}\p{M}\p{N}+-]*\p{N})/gu;
 const JOINING_HYPHEN = /(?<=\p{L})-+(?=[\p{L}\p{N}])|(?<=\p{N})-+(?=\p{L})/gu;
 
 /**

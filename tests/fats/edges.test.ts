@@ -18,6 +18,7 @@ describe('names', () => {
     ['Lot 1-5', 'Lot 15', false],
     ['Lot 1, 5', 'Lot 15', false],
     ['Lot 1 , 5', 'Lot 15', false],
+    ['Lot 1 , 5', 'Lot 1 5', false],
     ['Lot 1 , drum', 'Lot 1drum', true],
     ['Drum , , 5', 'drum5', true],
     ['!?', '!?', true],
