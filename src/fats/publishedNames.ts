@@ -2,12 +2,9 @@ import { fats, type FatListing } from './data/fatNames.js';
 
 let byName: ReadonlyMap<string, FatListing> | undefined;
 
-/**
- * What may stand between the parts of a name, or not, unless it stands between two digits; a hyphen only where it joins letters,
- * so that no minus is lost.
- */
-const BETWEEN_WORDS =
-  /(?<!\p{N}[^\p{L}\p{M}\p{N}+-]*)[^\p{L}\p{M}\p{N}+-]|[^\p{L}\p{M}\p{N}+-](?![^\p{L}\p{M}\p{N}+-]*\p{N})/gu;
+/** What may stand between the parts of a name, or not, with the digits beside it. */
+const BETWEEN_WORDS = /(\p{N}?)[^\p{L}\p{M}\p{N}+-]+(?=(\p{N}?))/gu;
+/** A hyphen only where it joins letters, so that no minus is lost. */
 const JOINING_HYPHEN = /(?<=\p{L})-+(?=[\p{L}\p{N}])|(?<=\p{N})-+(?=\p{L})/gu;
 
 /**
@@ -15,7 +12,11 @@ const JOINING_HYPHEN = /(?<=\p{L})-+(?=[\p{L}\p{N}])|(?<=\p{N})-+(?=\p{L})/gu;
  * digits counts, because `Lot 1.5` is not `Lot 15`.
  */
 export const lettersOf = (name: string): string =>
-  name.normalize('NFC').toLowerCase().replace(BETWEEN_WORDS, '').replace(JOINING_HYPHEN, '');
+  name
+    .normalize('NFC')
+    .toLowerCase()
+    .replace(BETWEEN_WORDS, (all, before: string, after: string) => (before !== '' && after !== '' ? all : before))
+    .replace(JOINING_HYPHEN, '');
 
 /** Whether two names mean one thing: capitals and punctuation do not matter, where there are letters to go by. */
 export function isSameName(name: string, called: string): boolean {
