@@ -1,4 +1,39 @@
+import type { CheckSoap } from '../calls.js';
 import type { CheckValue } from '../checkValue.js';
+
+/** The fat of an exercise that gives 0.92 kg of glycerol from 8.58 kg, split whole. */
+const OF_8_58_KG: CheckSoap = {
+  fats: [
+    {
+      fat: {
+        certificate: {
+          name: 'fat',
+          kind: 'triglyceride',
+          saponificationValue: { gNaohPerG: '0.13986013986013986014' },
+        },
+      },
+      mass: { kg: '8.58' },
+    },
+  ],
+  lye: [{ alkali: 'naoh', mass: { kg: '2' }, solid: { hydroxide: { percent: '100' } } }],
+};
+
+/** The fat of another, 89 g with 42 g of NaOH, split whole. */
+const OF_89_G: CheckSoap = {
+  fats: [
+    {
+      fat: {
+        certificate: {
+          name: 'fat of 661 mg KOH/g',
+          kind: 'triglyceride',
+          saponificationValue: { gNaohPerG: '0.47191011235955056180' },
+        },
+      },
+      mass: { g: '89' },
+    },
+  ],
+  lye: [{ alkali: 'naoh', mass: { g: '60' }, solid: { hydroxide: { percent: '100' } } }],
+};
 
 /**
  * Soap and glycerol that a fat and an alkali give.
@@ -221,21 +256,7 @@ export const soapYieldChecks: readonly CheckValue[] = [
   {
     id: 'exercise-soap-of-8-58-kg',
     call: 'soapFromLye',
-    inputs: {
-      fats: [
-        {
-          fat: {
-            certificate: {
-              name: 'fat',
-              kind: 'triglyceride',
-              saponificationValue: { gNaohPerG: '0.13986013986013986014' },
-            },
-          },
-          mass: { kg: '8.58' },
-        },
-      ],
-      lye: [{ alkali: 'naoh', mass: { kg: '2' }, solid: { hydroxide: { percent: '100' } } }],
-    },
+    inputs: OF_8_58_KG,
     result: 'products.soapSodium.likely',
     printed: '8.86',
     expected: '8.86',
@@ -250,21 +271,7 @@ export const soapYieldChecks: readonly CheckValue[] = [
   {
     id: 'exercise-glycerol-of-8-58-kg',
     call: 'soapFromLye',
-    inputs: {
-      fats: [
-        {
-          fat: {
-            certificate: {
-              name: 'fat',
-              kind: 'triglyceride',
-              saponificationValue: { gNaohPerG: '0.13986013986013986014' },
-            },
-          },
-          mass: { kg: '8.58' },
-        },
-      ],
-      lye: [{ alkali: 'naoh', mass: { kg: '2' }, solid: { hydroxide: { percent: '100' } } }],
-    },
+    inputs: OF_8_58_KG,
     result: 'products.glycerol.likely',
     printed: '0.92',
     expected: '0.92',
@@ -338,21 +345,7 @@ export const soapYieldChecks: readonly CheckValue[] = [
   {
     id: 'exercise-soap-of-89-g',
     call: 'soapFromLye',
-    inputs: {
-      fats: [
-        {
-          fat: {
-            certificate: {
-              name: 'fat of 661 mg KOH/g',
-              kind: 'triglyceride',
-              saponificationValue: { gNaohPerG: '0.47191011235955056180' },
-            },
-          },
-          mass: { g: '89' },
-        },
-      ],
-      lye: [{ alkali: 'naoh', mass: { g: '60' }, solid: { hydroxide: { percent: '100' } } }],
-    },
+    inputs: OF_89_G,
     result: 'products.soapSodium.likely',
     printed: '98.8',
     expected: '98.8',
@@ -366,21 +359,7 @@ export const soapYieldChecks: readonly CheckValue[] = [
   {
     id: 'exercise-glycerol-of-89-g',
     call: 'soapFromLye',
-    inputs: {
-      fats: [
-        {
-          fat: {
-            certificate: {
-              name: 'fat of 661 mg KOH/g',
-              kind: 'triglyceride',
-              saponificationValue: { gNaohPerG: '0.47191011235955056180' },
-            },
-          },
-          mass: { g: '89' },
-        },
-      ],
-      lye: [{ alkali: 'naoh', mass: { g: '60' }, solid: { hydroxide: { percent: '100' } } }],
-    },
+    inputs: OF_89_G,
     result: 'products.glycerol.likely',
     printed: '32.2',
     expected: '32.2',
