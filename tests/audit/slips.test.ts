@@ -322,7 +322,7 @@ describe('slips that are easily overlooked', () => {
     expect(found.filter(({ path }) => path === 'fats[1]')).toEqual([]);
   }); // prettier-ignore
 
-  it('a blend has no neighbours in a list, but its value may be off as any', () => {
+  it('a blend has no neighbours in a list, but its value may be off like that of another fat', () => {
     const parts = [{ fat: fat('coconut-oil'), mass: { g: 60 } }, { fat: fat('olive-oil'), mass: { g: 40 } }];
     const row = { fat: 'Mix', mass: { g: '1000' }, claimed: { saponificationValue: { mgKohPerG: '23.0' } } };
     const mixed = { version: 1, fats: [row], lye: [naoh('155')], claimed: { superfat: { percent: '5' } } };
